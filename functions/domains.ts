@@ -1,0 +1,62 @@
+/** Which numbers an argument may be, said in words that follow "must be". */
+export interface Domain {
+  readonly says: string;
+  allows(value: number): boolean;
+  /** Zero is a reading, but a logarithm has no answer to it: "no light at …". */
+  readonly needsLight?: true;
+  /** Where random samples for the tests are drawn from. */
+  readonly samples: readonly [low: number, high: number];
+}
+
+export const any: Domain = { says: 'any number', allows: () => true, samples: [-10, 10] };
+
+export const zeroOrMore: Domain = {
+  says: 'zero or more',
+  allows: (value) => value >= 0,
+  samples: [0, 10_000],
+};
+
+export const positive: Domain = {
+  says: 'more than zero',
+  allows: (value) => value > 0,
+  samples: [0.01, 10_000],
+};
+
+/** Light that a logarithm or a division looks at: negative is refused, none is "no light". */
+export const light: Domain = { ...positive, needsLight: true };
+
+export function between(low: number, high: number): Domain {
+  return {
+    says: `from ${low} to ${high}`,
+    allows: (value) => value >= low && value <= high,
+    samples: [low, high],
+  };
+}
+
+export function above(low: number, high: number): Domain {
+  return {
+    says: `more than ${low} and at most ${high}`,
+    allows: (value) => value > low && value <= high,
+    samples: [low + (high - low) / 1000, high],
+  };
+}
+
+/** More than one number and less than another, both left out. */
+export function inside(low: number, high: number): Domain {
+  const margin = (high - low) / 1000;
+  return {
+    says: `more than ${low} and less than ${high}`,
+    allows: (value) => value > low && value < high,
+    samples: [low + margin, high - margin],
+  };
+}
+
+/** Same rule, with samples from where the trade lives. */
+export function sampled(domain: Domain, low: number, high: number): Domain {
+  return { ...domain, samples: [low, high] };
+}
+
+export const share = between(0, 1);
+export const shareAboveZero = above(0, 1);
+export const shutterAngle = above(0, 360);
+export const coneAngle = inside(0, 180);

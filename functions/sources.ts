@@ -1,0 +1,33 @@
+/** One line of the bibliography. */
+export interface Source {
+  readonly title: string;
+  readonly kind: 'standard' | 'handbook' | 'paper' | 'practice';
+}
+
+/** Everything that a definition may cite; a test fails when an entry is cited nowhere. */
+export const sources = {
+  'common practice': {
+    title: 'Common practice of the trade, in print in many places and in no one standard.',
+    kind: 'practice',
+  },
+  'ISO 517': {
+    title:
+      'ISO 517:2008, Photography. Apertures and related properties pertaining to photographic lenses.',
+    kind: 'standard',
+  },
+  'ISO 2720': {
+    title:
+      'ISO 2720:1974, Photography. General purpose photographic exposure meters (photoelectric type).',
+    kind: 'standard',
+  },
+  'ISO 5': {
+    title: 'ISO 5-1:2009, Photography and graphic technology. Density measurements.',
+    kind: 'standard',
+  },
+  'CIE S 017': {
+    title: 'CIE S 017:2020, ILV: International Lighting Vocabulary, 2nd edition.',
+    kind: 'standard',
+  },
+} as const satisfies Record<string, Source>;
+
+export type SourceName = keyof typeof sources;
