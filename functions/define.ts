@@ -33,6 +33,8 @@ export interface Parameter {
   readonly fromBook?: keyof BookDefaults;
   /** Takes a range (or one number); `run` gets the numbers in it, blanks skipped. */
   readonly range?: true;
+  /** With `range`, in the last parameter: every further argument joins in, as in SUM(a, b, c). */
+  readonly repeats?: true;
   /** In use, but outside what a standard recommends, there is a remark and no refusal. */
   readonly usual?: Domain & { readonly source: string };
 }
