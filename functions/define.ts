@@ -62,7 +62,7 @@ export type ArgumentsOf<P extends readonly Parameter[]> = {
 export type ResultKind<P extends readonly Parameter[]> =
   QuantityName | { readonly as: P[number]['name'] };
 
-type Returned<R> = R extends 'text'
+type Returned<R> = R extends 'text' | 'verdict'
   ? string
   : R extends 'truth'
     ? boolean

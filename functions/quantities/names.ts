@@ -1,6 +1,7 @@
 /**
  * Every kind of thing that a cell, a parameter or a result can measure.
  * The table of units stands in `units.ts`; the number kept is always in the base unit named there.
+ * A verdict is words such as `1/3 stop over`, `agrees`; the grid sets a shape before them.
  */
 export const quantityNames = [
   'illuminance',
@@ -41,6 +42,7 @@ export const quantityNames = [
   'text',
   'dateTime',
   'truth',
+  'verdict',
 ] as const;
 
 export type QuantityName = (typeof quantityNames)[number];
