@@ -60,3 +60,19 @@ export const share = between(0, 1);
 export const shareAboveZero = above(0, 1);
 export const shutterAngle = above(0, 360);
 export const coneAngle = inside(0, 180);
+
+/** A light level as a meter reads it, lux or candela per square metre. */
+export const lightLevel = sampled(light, 0.1, 100_000);
+/** A light level that may also be nothing at all. */
+export const levelOrNone = sampled(zeroOrMore, 0, 100_000);
+/** An f-number that a meter shows: none means that it saw no light. */
+export const stopReading = sampled(light, 0.7, 45);
+/** An f-number reading that may also be none. */
+export const stopReadingOrNone = sampled(zeroOrMore, 0, 45);
+/** An f-number set on a lens. */
+export const lensStop = sampled(positive, 0.7, 45);
+export const isoSpeed = sampled(positive, 25, 25_600);
+export const exposureTime = sampled(positive, 1 / 8000, 2);
+export const framesPerSecond = sampled(positive, 1, 1000);
+/** Share of the light that a surface sends back, where a logarithm or a division looks at it. */
+export const reflecting: Domain = { ...shareAboveZero, needsLight: true };

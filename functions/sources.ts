@@ -28,6 +28,20 @@ export const sources = {
     title: 'CIE S 017:2020, ILV: International Lighting Vocabulary, 2nd edition.',
     kind: 'standard',
   },
+  'exposure value table': {
+    title:
+      'Table of exposure values at ISO 100 against luminance (K = 12.5) and illuminance (C = 250), as printed in encyclopaedia articles on exposure value.',
+    kind: 'handbook',
+  },
+  'ANSI PH3.49': {
+    title:
+      'ANSI PH3.49-1971, General-purpose photographic exposure meters (photoelectric type); worked example as quoted in print.',
+    kind: 'standard',
+  },
+  'US Army SS0512': {
+    title: 'US Army correspondence course SS0512, Copying and close-up photography.',
+    kind: 'handbook',
+  },
 } as const satisfies Record<string, Source>;
 
 export type SourceName = keyof typeof sources;
