@@ -47,11 +47,13 @@ type Single<P extends Parameter> = P['quantity'] extends 'text'
       ? Value
       : In<P['quantity']>;
 
-type Handed<P extends Parameter> = P extends { readonly range: true }
-  ? readonly Single<P>[]
-  : P extends { readonly optional: true }
-    ? Single<P> | undefined
-    : Single<P>;
+type Handed<P extends Parameter> = P extends { readonly range: true; readonly optional: true }
+  ? readonly Single<P>[] | undefined
+  : P extends { readonly range: true }
+    ? readonly Single<P>[]
+    : P extends { readonly optional: true }
+      ? Single<P> | undefined
+      : Single<P>;
 
 /** The typed arguments that `run` and the laws get, one for each parameter. */
 export type ArgumentsOf<P extends readonly Parameter[]> = {

@@ -76,3 +76,20 @@ export const exposureTime = sampled(positive, 1 / 8000, 2);
 export const framesPerSecond = sampled(positive, 1, 1000);
 /** Share of the light that a surface sends back, where a logarithm or a division looks at it. */
 export const reflecting: Domain = { ...shareAboveZero, needsLight: true };
+
+/** Light distances and sizes as they are on a set, in metres. */
+export const onSet = sampled(positive, 0.1, 100);
+/** How far the light comes in from straight on; at a right angle it only grazes. */
+export const incidenceAngle = between(0, 90);
+/** Straight on or at a slant, where a division needs some of it to arrive. */
+export const slantAngle: Domain = {
+  says: 'from 0 to less than 90',
+  allows: (value) => value >= 0 && value < 90,
+  samples: [0, 85],
+};
+/** A share of the light that goes through or is left on, where a logarithm looks at it. */
+export const passing: Domain = { ...shareAboveZero, needsLight: true };
+/** Stops that filters take away: never less than none. */
+export const filterLoss = sampled(zeroOrMore, 0, 20);
+export const opticalDensity = sampled(zeroOrMore, 0, 6);
+export const colourTemperature = sampled(positive, 1000, 20_000);

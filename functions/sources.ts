@@ -42,6 +42,29 @@ export const sources = {
     title: 'US Army correspondence course SS0512, Copying and close-up photography.',
     kind: 'handbook',
   },
+  'NIST SP 811': {
+    title:
+      'NIST Special Publication 811 (2008), Guide for the use of the International System of Units.',
+    kind: 'standard',
+  },
+  'configuration factors': {
+    title:
+      'R. Siegel and J. R. Howell, Thermal Radiation Heat Transfer: catalogue of configuration factors.',
+    kind: 'handbook',
+  },
+  'IES Lighting Handbook': {
+    title: 'Illuminating Engineering Society of North America, The IESNA Lighting Handbook.',
+    kind: 'handbook',
+  },
+  'mired tables': {
+    title:
+      'Tables of mired values and shifts as printed in photographic dictionaries and encyclopaedias.',
+    kind: 'handbook',
+  },
+  'neutral density tables': {
+    title: 'Tables of neutral density labels, transmission and stops as filter makers print them.',
+    kind: 'handbook',
+  },
 } as const satisfies Record<string, Source>;
 
 export type SourceName = keyof typeof sources;
