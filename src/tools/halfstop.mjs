@@ -1,0 +1,32 @@
+import { readFile, writeFile } from 'node:fs/promises';
+import { buildCli, bundleFile, cliIsStale } from './build-cli.mjs';
+import { pathToFileURL } from 'node:url';
+
+if (cliIsStale()) {
+  const { ensureInstalled } = await import('./install.mjs');
+  ensureInstalled();
+  console.error('Building the command line.');
+  await buildCli();
+}
+
+// A reader that has enough (head, less) closes the pipe; that is no error.
+process.stdout.on('error', (/** @type {NodeJS.ErrnoException} */ reason) => {
+  if (reason.code === 'EPIPE') process.exit();
+  throw reason;
+});
+
+async function readStandardInput() {
+  const parts = [];
+  for await (const part of process.stdin.setEncoding('utf8')) parts.push(part);
+  return parts.join('');
+}
+
+const { main } = await import(pathToFileURL(bundleFile).href);
+process.exitCode = await main(process.argv.slice(2), {
+  out: (/** @type {string} */ text) => void process.stdout.write(text),
+  err: (/** @type {string} */ text) => void process.stderr.write(text),
+  readInput: readStandardInput,
+  readFile: (/** @type {string} */ path) => readFile(path),
+  writeFile: (/** @type {string} */ path, /** @type {Uint8Array | string} */ content) =>
+    writeFile(path, content),
+});

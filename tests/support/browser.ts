@@ -1,0 +1,112 @@
+import { chromium, type Browser, type BrowserContext, type Page } from 'playwright-core';
+import { afterAll, afterEach, inject } from 'vitest';
+import { findBrowser } from '../../src/tools/find-browser.mjs';
+import { watchFaults, type Faults } from './faults.ts';
+import { pagePath } from './pages.ts';
+
+export interface OpenOptions {
+  /** In CSS pixels; 1280 × 800 when not said. */
+  viewport?: { width: number; height: number };
+  /** What the system asks for; dark when not said. */
+  theme?: 'dark' | 'light';
+  touch?: boolean;
+  /** Cuts the network once the page has loaded. */
+  offline?: boolean;
+  /** A folder that keeps what the browser stores, for tests that close and reopen the browser. */
+  profile?: string;
+  locale?: string;
+  reducedMotion?: boolean;
+  /** Added to the address, e.g. `#sheet`. */
+  hash?: string;
+  /** Runs in the page before any of its scripts. */
+  before?: () => void;
+}
+
+export interface OpenApp {
+  readonly page: Page;
+  readonly context: BrowserContext;
+  /** Console errors, refused content, uncaught errors and requests to elsewhere, as they happen. */
+  readonly faults: Faults;
+  close(): Promise<void>;
+}
+
+const flags = [
+  '--no-sandbox',
+  '--disable-gpu',
+  '--disable-quic',
+  '--no-first-run',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
+];
+
+let browser: Browser | undefined;
+const open = new Set<OpenApp>();
+
+const launchOptions = async () => ({
+  executablePath: await findBrowser(),
+  headless: true,
+  args: flags,
+});
+
+/** Opens the built app. It is closed after the test, which fails if the page had any fault. */
+export async function openApp(options: OpenOptions = {}): Promise<OpenApp> {
+  return openAt(inject('app'), options);
+}
+
+/** Opens tests/browser/pages/NAME.html, bundled as the app is. */
+export async function openTestPage(name: string, options: OpenOptions = {}): Promise<OpenApp> {
+  return openAt(inject('pages') + pagePath(name), options);
+}
+
+async function openAt(url: string, options: OpenOptions): Promise<OpenApp> {
+  const context = await newContext(options);
+  if (options.before) await context.addInitScript(options.before);
+  const page = context.pages()[0] ?? (await context.newPage());
+  const faults = await watchFaults(context, new URL(url).origin);
+  const app: OpenApp = {
+    page,
+    context,
+    faults,
+    close: async () => {
+      open.delete(app);
+      await context.close();
+    },
+  };
+  open.add(app);
+  await page.goto(url + (options.hash ?? ''));
+  if (options.offline) await context.setOffline(true);
+  return app;
+}
+
+async function newContext(options: OpenOptions): Promise<BrowserContext> {
+  const settings = {
+    viewport: options.viewport ?? { width: 1280, height: 800 },
+    colorScheme: options.theme ?? 'dark',
+    hasTouch: options.touch ?? false,
+    locale: options.locale ?? 'en-GB',
+    reducedMotion: options.reducedMotion ? 'reduce' : 'no-preference',
+    acceptDownloads: true,
+  } as const;
+  if (options.profile !== undefined) {
+    const launch = await launchOptions();
+    return chromium.launchPersistentContext(options.profile, { ...launch, ...settings });
+  }
+  browser ??= await chromium.launch(await launchOptions());
+  return browser.newContext(settings);
+}
+
+/** Closes what the test left open and fails it for any fault it did not expect. */
+afterEach(async () => {
+  const found: string[] = [];
+  for (const app of open) {
+    found.push(...(await app.faults.settle()));
+    await app.close();
+  }
+  if (found.length > 0) throw new Error(`The page was not quiet:\n${found.join('\n')}`);
+});
+
+afterAll(async () => {
+  await browser?.close();
+  browser = undefined;
+});

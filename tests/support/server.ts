@@ -1,0 +1,48 @@
+import { join } from 'node:path';
+import { build } from 'vite';
+import type { TestProject } from 'vitest/node';
+import { buildIfStale } from '../../src/tools/build.mjs';
+import { root } from '../../src/tools/root.mjs';
+import { serve } from '../../src/tools/serve.mjs';
+import { testPages } from './pages.ts';
+
+declare module 'vitest' {
+  interface ProvidedContext {
+    /** Where the built app is served. */
+    app: string;
+    /** Where the pages of tests/browser/pages are served, built as the app is. */
+    pages: string;
+  }
+}
+
+/** Serves the production build, and the bare test pages, to all browser tests of a run. */
+export default async function setup(project: TestProject): Promise<() => Promise<void>> {
+  if (!(await buildIfStale())) throw new Error('The app could not be built.');
+  const app = await serve({ folder: join(root, 'dist') });
+  const pages = await serve({ folder: join(root, 'dist-tests'), before: once(buildPages) });
+  project.provide('app', app.url);
+  project.provide('pages', pages.url);
+  return async () => {
+    await app.close();
+    await pages.close();
+  };
+}
+
+/** The test pages are bundled when a test first asks for one, and not in a run without such tests. */
+async function buildPages(): Promise<void> {
+  await build({
+    root,
+    logLevel: 'warn',
+    publicDir: false,
+    build: {
+      outDir: join(root, 'dist-tests'),
+      emptyOutDir: true,
+      rolldownOptions: { input: testPages() },
+    },
+  });
+}
+
+function once(work: () => Promise<void>): () => Promise<void> {
+  let running: Promise<void> | undefined;
+  return () => (running ??= work());
+}

@@ -1,0 +1,16 @@
+import { defineConfig } from 'vite';
+import { notices, policy } from './src/tools/vite-plugins.mjs';
+
+export default defineConfig({
+  base: './',
+  plugins: [policy(), notices()],
+  build: {
+    target: 'es2022',
+    // The polyfill is an inline-style shim for browsers older than the target.
+    modulePreload: { polyfill: false },
+    // Inlined assets would be data: addresses, which the policy refuses for fonts.
+    assetsInlineLimit: 0,
+    chunkSizeWarningLimit: 1000,
+    reportCompressedSize: false,
+  },
+});
