@@ -53,7 +53,7 @@ const house = { rules: { 'long-file': builtinRules.get('max-lines') } };
 const lines = (max) => ({ max, skipBlankLines: true, skipComments: true });
 
 export default defineConfig(
-  { ignores: ['dist/', 'dist-tests/', 'node_modules/', 'coverage/', 'public/'] },
+  { ignores: ['dist/', 'dist-tests/', 'node_modules/', 'coverage/'] },
   tseslint.configs.recommended,
   {
     languageOptions: {

@@ -1,4 +1,4 @@
-import type { BrowserContext, Page } from 'playwright-core';
+import type { BrowserContext, ConsoleMessage, Page } from 'playwright-core';
 
 /** What a page did that a page of ours never should. */
 export interface Faults {
@@ -21,7 +21,7 @@ export async function watchFaults(context: BrowserContext, origin: string): Prom
   });
   const watch = (page: Page): void => {
     page.on('console', (message) => {
-      if (message.type() === 'error') all.push(`console: ${message.text()}`);
+      if (message.type() === 'error') all.push(consoleFault(message));
     });
     page.on('pageerror', (error) => all.push(`uncaught: ${error.stack ?? error.message}`));
     page.on('crash', () => all.push('crash: the page is gone'));
@@ -44,6 +44,12 @@ export async function watchFaults(context: BrowserContext, origin: string): Prom
       return all;
     },
   };
+}
+
+/** A failed load says what failed only in its place. */
+function consoleFault(message: ConsoleMessage): string {
+  const failedLoad = message.text().startsWith('Failed to load resource');
+  return `console: ${message.text()}${failedLoad ? ` ${message.location().url}` : ''}`;
 }
 
 function leaves(url: string, origin: string): boolean {
