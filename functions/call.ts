@@ -1,16 +1,20 @@
 import type { AnyDefinition, BookDefaults, Parameter } from './define.ts';
 import { exactMark } from './marks/exactMark.ts';
 import { nominalRate } from './quantities/frameRate.ts';
-import { readAs, readLevel } from './quantities/read.ts';
+import { readAny, readAs, readLevel } from './quantities/read.ts';
+import type { QuantityName } from './quantities/names.ts';
 import type { WritingSettings } from './quantities/settings.ts';
+import { units } from './quantities/units.ts';
 import { receptors } from './receptors.ts';
 import {
   isBlank,
   isError,
+  isMeasured,
   isRange,
   refuse,
   type Argument,
   type FunctionError,
+  type Measured,
   type RangeCell,
   type Value,
 } from './values.ts';
@@ -103,11 +107,13 @@ function readSingle(
   parameter: Parameter,
   argument: Exclude<Argument, undefined>,
   settings: CallSettings,
-): Value | FunctionError {
+): Value | Measured | FunctionError {
   if (isBlank(argument)) return waitingFor(parameter, argument.at);
   if (isError(argument)) return argument;
   if (isRange(argument))
     return refuse(`${name}: ${parameter.name} takes one cell, not a range.`, '#VALUE!');
+  if (parameter.kinds) return readMeasured(name, parameter, parameter.kinds, argument, settings);
+  if (isMeasured(argument)) return readSingle(name, parameter, argument.value, settings);
   if (parameter.quantity === 'anything') return argument;
   if (parameter.quantity === 'truth') {
     return typeof argument === 'boolean'
@@ -119,6 +125,35 @@ function readSingle(
   const value =
     typeof argument === 'number' ? argument : readText(name, parameter, argument, settings);
   return typeof value === 'number' ? inDomain(name, parameter, meant(parameter, value)) : value;
+}
+
+function readMeasured(
+  name: string,
+  parameter: Parameter,
+  kinds: NonNullable<Parameter['kinds']>,
+  argument: Value | Measured,
+  settings: CallSettings,
+): Measured | FunctionError {
+  const wanted = kinds.map((kind) => units[kind].words).join(' or ');
+  if (typeof argument === 'boolean') return wrongType(name, parameter, wanted, argument);
+  let measured: Measured;
+  if (typeof argument === 'string') {
+    const reading = readAny(argument, settings.writing);
+    if (!reading.ok) return refuse(`${name}: ${parameter.name}: ${reading.reason}`, '#VALUE!');
+    measured = { measured: reading.quantity, value: reading.value };
+  } else {
+    measured = typeof argument === 'number' ? { measured: kinds[0], value: argument } : argument;
+  }
+  if (!kinds.includes(measured.measured)) {
+    const given = units[measured.measured].words;
+    return refuse(`${name}: ${parameter.name} must be ${wanted}, not ${given}.`, '#VALUE!');
+  }
+  const value = inDomain(
+    name,
+    parameter,
+    meant({ ...parameter, quantity: measured.measured }, measured.value),
+  );
+  return typeof value === 'number' ? { ...measured, value } : value;
 }
 
 /** Engraved marks and rounded frame rates stand for their exact values. */
@@ -146,11 +181,7 @@ function readText(
   const reading =
     parameter.quantity === 'level'
       ? readLevel(text, settings.writing)
-      : readAs(
-          parameter.quantity as Exclude<Parameter['quantity'], 'level' | 'anything'>,
-          text,
-          settings.writing,
-        );
+      : readAs(parameter.quantity as QuantityName, text, settings.writing);
   return reading.ok
     ? reading.value
     : refuse(`${name}: ${parameter.name}: ${reading.reason}`, '#VALUE!');
@@ -171,7 +202,7 @@ function readRange(
   parameter: Parameter,
   argument: Exclude<Argument, undefined>,
   settings: CallSettings,
-): readonly Value[] | FunctionError {
+): readonly (Value | Measured)[] | FunctionError {
   if (!isRange(argument)) {
     const single = readSingle(name, parameter, argument, settings);
     return isError(single) ? single : [single];
@@ -180,7 +211,7 @@ function readRange(
     argument.cells.find(({ value }) => isError(value) && !value.waiting) ??
     argument.cells.find(({ value }) => isError(value));
   if (failed) return failed.value as FunctionError;
-  const values: Value[] = [];
+  const values: (Value | Measured)[] = [];
   for (const { value, at } of argument.cells) {
     if (isBlank(value)) continue;
     if (typeof value === 'string' && at !== undefined) {

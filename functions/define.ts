@@ -1,15 +1,16 @@
 import type { Domain } from './domains.ts';
 import type { QuantityName } from './quantities/names.ts';
 import type { SourceName } from './sources.ts';
-import type { FunctionError, In, Value } from './values.ts';
+import type { FunctionError, In, Measured, Value } from './values.ts';
 
 /**
  * What a parameter takes: a quantity, or one of the trade's own openings.
  * `level`: any linear light (lux, candela per square metre, candela, lumens).
  * `receptor`: "dome", "flat" or a constant C, handed on as the constant.
+ * `measured`: a reading of any of the parameter's `kinds`; `run` gets the number with its quantity.
  * `anything`: a number, text or truth as it stands.
  */
-export type ParameterKind = QuantityName | 'level' | 'receptor' | 'anything';
+export type ParameterKind = QuantityName | 'level' | 'receptor' | 'measured' | 'anything';
 
 /** Settings of the book that a parameter may fall back on. */
 export interface BookDefaults {
@@ -25,6 +26,8 @@ export interface Parameter {
   readonly help: string;
   /** Required for numbers; texts and truths have none. */
   readonly domain?: Domain;
+  /** With `measured`: the quantities it takes; a plain number is taken as the first. */
+  readonly kinds?: readonly [QuantityName, ...QuantityName[]];
   /** May be left out; `run` then gets undefined. */
   readonly optional?: true;
   /** May be left out; `run` then gets this. A text is read like an argument. */
@@ -45,7 +48,9 @@ type Single<P extends Parameter> = P['quantity'] extends 'text'
     ? boolean
     : P['quantity'] extends 'anything'
       ? Value
-      : In<P['quantity']>;
+      : P['quantity'] extends 'measured'
+        ? Measured
+        : In<P['quantity']>;
 
 type Handed<P extends Parameter> = P extends { readonly range: true; readonly optional: true }
   ? readonly Single<P>[] | undefined

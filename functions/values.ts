@@ -1,3 +1,5 @@
+import type { QuantityName } from './quantities/names.ts';
+
 declare const kind: unique symbol;
 
 /**
@@ -27,7 +29,7 @@ export interface Blank {
 
 /** One cell of a range handed to a function, with its address for messages. */
 export interface RangeCell {
-  readonly value: number | string | boolean | Blank | FunctionError;
+  readonly value: number | string | boolean | Blank | FunctionError | Measured;
   readonly at?: string;
 }
 
@@ -37,9 +39,18 @@ export interface RangeArgument {
   readonly width?: number;
 }
 
+/**
+ * A number together with what it measures, for parameters that take readings of several kinds:
+ * a cell that knows what it measures hands this over, as does a text with a unit.
+ */
+export interface Measured {
+  readonly measured: QuantityName;
+  readonly value: number;
+}
+
 /** What a formula may hand to a function. `undefined` is an argument that was left out. */
 export type Argument =
-  number | string | boolean | undefined | Blank | FunctionError | RangeArgument;
+  number | string | boolean | undefined | Blank | FunctionError | RangeArgument | Measured;
 
 export type Value = number | string | boolean;
 
@@ -51,6 +62,10 @@ export function isError(value: unknown): value is FunctionError {
 
 export function isBlank(value: unknown): value is Blank {
   return typeof value === 'object' && value !== null && 'blank' in value;
+}
+
+export function isMeasured(value: unknown): value is Measured {
+  return typeof value === 'object' && value !== null && 'measured' in value;
 }
 
 export function isRange(value: unknown): value is RangeArgument {
