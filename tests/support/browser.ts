@@ -1,6 +1,6 @@
 import { chromium, type Browser, type BrowserContext, type Page } from 'playwright-core';
 import { afterAll, afterEach, inject } from 'vitest';
-import { findBrowser } from '../../src/tools/find-browser.mjs';
+import { launchChromium, launchOptions } from '../../src/tools/chromium.mjs';
 import { watchFaults, type Faults } from './faults.ts';
 import { pagePath } from './pages.ts';
 
@@ -30,24 +30,8 @@ export interface OpenApp {
   close(): Promise<void>;
 }
 
-const flags = [
-  '--no-sandbox',
-  '--disable-gpu',
-  '--disable-quic',
-  '--no-first-run',
-  '--disable-background-networking',
-  '--disable-component-update',
-  '--disable-sync',
-];
-
 let browser: Browser | undefined;
 const open = new Set<OpenApp>();
-
-const launchOptions = async () => ({
-  executablePath: await findBrowser(),
-  headless: true,
-  args: flags,
-});
 
 /** Opens the built app. It is closed after the test, which fails if the page had any fault. */
 export async function openApp(options: OpenOptions = {}): Promise<OpenApp> {
@@ -92,7 +76,7 @@ async function newContext(options: OpenOptions): Promise<BrowserContext> {
     const launch = await launchOptions();
     return chromium.launchPersistentContext(options.profile, { ...launch, ...settings });
   }
-  browser ??= await chromium.launch(await launchOptions());
+  browser ??= await launchChromium();
   return browser.newContext(settings);
 }
 
