@@ -1,6 +1,6 @@
 import type { AnyDefinition, BookDefaults, Parameter } from './define.ts';
 import { exactMark } from './marks/exactMark.ts';
-import { nominalRate } from './quantities/frameRate.ts';
+import { exactFrameRate } from './quantities/frameRate.ts';
 import { readAny, readAs, readLevel } from './quantities/read.ts';
 import type { QuantityName } from './quantities/names.ts';
 import type { WritingSettings } from './quantities/settings.ts';
@@ -159,7 +159,7 @@ function readMeasured(
 /** Engraved marks and rounded frame rates stand for their exact values. */
 function meant(parameter: Parameter, value: number): number {
   if (parameter.quantity === 'fNumber') return exactMark(value);
-  if (parameter.quantity === 'frameRate') return nominalRate(value);
+  if (parameter.quantity === 'frameRate') return exactFrameRate(value);
   return value;
 }
 

@@ -25,9 +25,9 @@ export default define({
   examples: [
     { args: [2, 4], result: 2, why: 'twice as far loses two stops' },
     {
-      args: ['5 ft', '7.0710678118654755 ft'],
+      args: ['4 m', 4 * Math.SQRT2],
       result: 1,
-      why: 'from f/5 to f/7.1 on the distance scale is one stop',
+      why: 'from 4 to 5.66 m: metres follow the scale of f-numbers, a stop a mark',
     },
     { args: [3, 3], result: 0, why: 'the same distance loses nothing' },
   ],
