@@ -18,6 +18,8 @@ export interface BookDefaults {
   readonly receptor: number;
   /** Share of a breaker that a continuous load may take; a local rule. */
   readonly continuousShare: number;
+  /** How far off a reading may be and still agree, in stops: the sheet's, else the book's. */
+  readonly tolerance: number;
 }
 
 export interface Parameter {
