@@ -6,6 +6,10 @@ const clock = 'The clock is injected: take `now` from what you were given.';
 const html = 'Text becomes markup here. Use lit-html templates or textContent.';
 const locale = 'Name the locale: the default one differs from machine to machine.';
 
+/** A missing property reads as the word undefined, so the kind of the argument is asked first. */
+const nothingNamed =
+  ":matches([arguments.length=0], [arguments.0.type='Identifier'][arguments.0.name='undefined'])";
+
 const injected = [
   {
     selector: "CallExpression[callee.object.name='Date'][callee.property.name='now']",
@@ -17,22 +21,13 @@ const injected = [
     selector: "MemberExpression[object.name='Math'][property.name='random']",
     message: 'Chance is injected: take it from what you were given.',
   },
-  {
-    selector: 'CallExpression[callee.property.name=/^toLocale/][arguments.length=0]',
-    message: locale,
-  },
+  { selector: `CallExpression[callee.property.name=/^toLocale/]${nothingNamed}`, message: locale },
   {
     selector: "CallExpression[callee.property.name='localeCompare'][arguments.length<2]",
     message: locale,
   },
   {
-    selector:
-      ":matches(NewExpression, CallExpression)[callee.object.name='Intl'][arguments.length=0]",
-    message: locale,
-  },
-  {
-    selector:
-      ":matches(NewExpression, CallExpression)[callee.object.name='Intl'] > Identifier.arguments[name='undefined']",
+    selector: `:matches(NewExpression, CallExpression)[callee.object.name='Intl']${nothingNamed}`,
     message: locale,
   },
 ];

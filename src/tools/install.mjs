@@ -42,7 +42,7 @@ function readLock(file) {
 }
 
 /** Optional packages are for other platforms and may be absent. @param {Tree} wanted @param {Tree} found */
-function sameTree(wanted, found) {
+export function sameTree(wanted, found) {
   const present = Object.entries(wanted).every(([path, entry]) =>
     found[path] ? found[path].version === entry.version : entry.optional || entry.devOptional,
   );
