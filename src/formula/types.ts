@@ -90,7 +90,7 @@ export interface Call {
 
 /**
  * What formulas that differ only in their references have in common.
- * Shapes are shared between formulas and never change, so `===` tells whether two agree.
+ * Shapes are shared between formulas and never change: a filled column has one.
  */
 export interface Shape {
   /** The text around the references: one piece more than there are references. Begins with `=`. */
@@ -119,6 +119,8 @@ export interface Layout {
   sheetNamed(name: string): Id | undefined;
   /** `undefined` when the sheet is gone. */
   nameOfSheet(sheet: Id): string | undefined;
+  /** Whether the index lies within the limits of a sheet, in use or not. */
+  has(sheet: Id, axis: AxisName, index: number): boolean;
   /** `undefined` beyond the limits of a sheet. May mint the line when it does not exist yet. */
   lineAt(sheet: Id, axis: AxisName, index: number): Id | undefined;
   /** -1 when the line is gone. */

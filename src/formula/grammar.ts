@@ -1,0 +1,222 @@
+import type { Token } from './tokens.ts';
+import type { BinaryOperator, Call, FormulaFault, Node } from './types.ts';
+
+/** Brackets, signs and functions within each other. */
+export const maxDepth = 100;
+/** Operators in one row: `1+1+…` makes a tree as deep as it is long. */
+const maxChain = 1000;
+
+const strengths: Readonly<Record<BinaryOperator, number>> = {
+  '=': 1,
+  '<>': 1,
+  '<': 1,
+  '>': 1,
+  '<=': 1,
+  '>=': 1,
+  '&': 2,
+  '+': 3,
+  '-': 3,
+  '*': 4,
+  '/': 4,
+  '^': 5,
+};
+
+const isBinary = (text: string): text is BinaryOperator => Object.hasOwn(strengths, text);
+const unused: Readonly<Record<string, string>> = {
+  '@': '“@” is not used here.',
+  '#': '“#” is not used here.',
+  '!': 'A sheet’s name is followed by “!” and a cell.',
+  ':': 'A range needs a cell at both ends of its colon.',
+};
+
+class Fault extends Error {
+  constructor(
+    readonly reason: string,
+    readonly at: number,
+  ) {
+    super(reason);
+  }
+}
+
+/**
+ * Reads the tokens of a formula as a tree: binding strength decides, equal ones from left to right,
+ * a sign before a percent before a power, as spreadsheets do (`-2^2` is 4).
+ */
+export function treeOf(tokens: readonly Token[]): Node | FormulaFault {
+  try {
+    return new Reader(tokens).whole();
+  } catch (fault) {
+    if (fault instanceof Fault) return { reason: fault.reason, at: fault.at };
+    throw fault;
+  }
+}
+
+class Reader {
+  readonly #tokens: readonly Token[];
+  #next = 0;
+  #slots = 0;
+  #depth = 0;
+  #operators = 0;
+
+  constructor(tokens: readonly Token[]) {
+    this.#tokens = tokens.filter(({ kind }) => kind !== 'blank');
+  }
+
+  whole(): Node {
+    this.#take();
+    if (!this.#peek()) throw new Fault('Nothing stands after the “=”.', 1);
+    const tree = this.#expression(0);
+    const rest = this.#peek();
+    if (rest) throw this.#misplaced(rest);
+    if (tree.kind === 'array') throw new Fault('A list in braces stands inside a function.', 1);
+    return tree;
+  }
+
+  #expression(strength: number): Node {
+    let left = this.#operand();
+    for (;;) {
+      const token = this.#peek();
+      if (token?.kind !== 'operator' || !isBinary(token.text)) return left;
+      const own = strengths[token.text];
+      if (own <= strength) return left;
+      this.#take();
+      if (++this.#operators > maxChain)
+        throw new Fault(`A formula has at most ${String(maxChain)} operators.`, token.start);
+      left = { kind: 'binary', operator: token.text, left, right: this.#expression(own) };
+    }
+  }
+
+  #operand(): Node {
+    const token = this.#take();
+    if (!token) throw new Fault('The formula ends too early.', this.#end());
+    if (++this.#depth > maxDepth)
+      throw new Fault(`A formula nests at most ${String(maxDepth)} deep.`, token.start);
+    let node = this.#single(token);
+    this.#depth--;
+    while (this.#peek()?.text === '%') {
+      this.#take();
+      node = { kind: 'percent', argument: node };
+    }
+    return node;
+  }
+
+  #single(token: Token): Node {
+    const literal = literals[token.kind]?.(token);
+    if (literal) return literal;
+    if (token.kind === 'reference') return { kind: 'reference', slot: this.#slots++ };
+    if (token.kind === 'name') return this.#name(token);
+    if (token.kind === 'function') return this.#call(token);
+    if (token.kind === 'open') return this.#bracket(token);
+    if (token.kind === 'openList') return this.#list(token);
+    if (token.text === '-' || token.text === '+')
+      return { kind: 'sign', operator: token.text, argument: this.#operand() };
+    throw this.#misplaced(token);
+  }
+
+  #name(token: Token): Node {
+    if (this.#peek()?.kind === 'open')
+      throw new Fault('No blank stands between a function and its bracket.', token.end);
+    return { kind: 'reference', slot: this.#slots++ };
+  }
+
+  #bracket(open: Token): Node {
+    const node = this.#expression(0);
+    if (this.#peek()?.kind === 'comma')
+      throw new Fault('A comma stands only between the arguments of a function.', this.#at());
+    this.#close(open, 'close', 'A bracket is not closed.');
+    return node;
+  }
+
+  #call(name: Token): Call {
+    const open = this.#take();
+    const args: (Node | null)[] = [];
+    if (open && this.#peek()?.kind !== 'close') {
+      do args.push(this.#argument());
+      while (this.#skip('comma'));
+    }
+    this.#close(open ?? name, 'close', 'A bracket is not closed.');
+    return { kind: 'call', name: name.text.toUpperCase(), arguments: args };
+  }
+
+  #argument(): Node | null {
+    const kind = this.#peek()?.kind;
+    return kind === 'comma' || kind === 'close' ? null : this.#expression(0);
+  }
+
+  #list(open: Token): Node {
+    const rows: Node[][] = [];
+    do {
+      const row: Node[] = [];
+      do row.push(this.#element());
+      while (this.#skip('comma'));
+      rows.push(row);
+    } while (this.#skip('semicolon'));
+    this.#close(open, 'closeList', 'A brace is not closed.');
+    return { kind: 'array', rows };
+  }
+
+  #element(): Node {
+    const at = this.#at();
+    const node = this.#operand();
+    const value = node.kind === 'sign' ? node.argument : node;
+    if (value.kind in plainValues) return node;
+    throw new Fault('A list in braces holds plain values only.', at);
+  }
+
+  #close(open: Token, kind: Token['kind'], reason: string): void {
+    const token = this.#peek();
+    if (!token) throw new Fault(reason, open.start);
+    if (!this.#skip(kind)) throw this.#misplaced(token);
+  }
+
+  #misplaced(token: Token): Fault {
+    const reason =
+      unused[token.text] ??
+      misplaced[token.kind] ??
+      (token.kind === 'operator' || token.kind === 'unknown'
+        ? `“${token.text}” cannot be read here.`
+        : `An operator is missing before “${token.text}”.`);
+    return new Fault(reason, token.start);
+  }
+
+  #skip(kind: Token['kind']): boolean {
+    const fits = this.#peek()?.kind === kind;
+    if (fits) this.#next++;
+    return fits;
+  }
+
+  #peek(): Token | undefined {
+    return this.#tokens[this.#next];
+  }
+
+  #take(): Token | undefined {
+    return this.#tokens[this.#next++];
+  }
+
+  #at(): number {
+    return this.#peek()?.start ?? this.#end();
+  }
+
+  #end(): number {
+    return this.#tokens.at(-1)?.end ?? 0;
+  }
+}
+
+const plainValues = { number: true, text: true, truth: true, error: true };
+
+const misplaced: Partial<Record<Token['kind'], string>> = {
+  close: 'A bracket closes that was not opened, or closes too early.',
+  closeList: 'A brace closes that was not opened, or closes too early.',
+  comma: 'A comma stands only between the arguments of a function.',
+  semicolon: 'Arguments are separated by commas.',
+};
+
+const literals: Partial<Record<Token['kind'], (token: Token) => Node>> = {
+  number: ({ text }) => ({ kind: 'number', value: Number(text) }),
+  truth: ({ text }) => ({ kind: 'truth', value: text.toUpperCase() === 'TRUE' }),
+  error: ({ text }) => ({ kind: 'error', value: text.toUpperCase() }),
+  text: (token) => {
+    if (token.unterminated) throw new Fault('A text is not closed with a quote.', token.start);
+    return { kind: 'text', value: token.text.slice(1, -1).replaceAll('""', '"') };
+  },
+};
