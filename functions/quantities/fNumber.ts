@@ -1,0 +1,72 @@
+import { exactMark } from '../marks/index.ts';
+import { readAmount, vulgar, vulgarFractions } from './amount.ts';
+import { readNumber } from './number.ts';
+import type { Parsed, Reader } from './parsed.ts';
+
+const number = '(\\d{1,3}(?:[.,]\\d+)?|[.,]\\d+)';
+const superscripts = '⁰¹²³⁴⁵⁶⁷⁸⁹';
+const letter = /^([ft](?: ?[/:])?|ƒ ?\/?) ?(?=[\d.,])/iu;
+const mark = new RegExp(`^${number}`, 'u');
+const splitMarks = new RegExp(`^${number} ?(?:/|-) ?${number}(?: split)?$`, 'u');
+const fractionBehind = new RegExp(
+  `^(?:(?:\\+|-|and |& ?| ) ?)?(?:0?[.,]\\d+|\\d+ ?/ ?\\d+|${vulgar})$`,
+  'u',
+);
+
+/**
+ * f-numbers as people say them. A mark means its exact value; behind it may stand thirds, halves or
+ * tenths of a stop (`2.8 1/3`, `2.8½`, `1.4+0.4`, `5.6⁵`); `2.8/4` lies half-way between two marks.
+ */
+export const readFNumber: Reader = (text) => {
+  const bare = text.replace(letter, '');
+  const unitWritten = bare !== text;
+  const fNumber = readSplit(bare) ?? readMarkAndFraction(bare);
+  if (fNumber === undefined) return undefined;
+  return typeof fNumber === 'number' ? { value: fNumber, unitWritten } : fNumber;
+};
+
+/** Text that is an f-number wherever it stands: `f/4`, `T2.8`; not `F4`, which may be anything. */
+export const readWrittenFNumber: Reader = (text, settings, context) =>
+  /^(?:[ft] ?\/|ƒ|[ft] ?\d{1,2}[.,]\d)/iu.test(text)
+    ? readFNumber(text, settings, context)
+    : undefined;
+
+function readMarkAndFraction(text: string): number | undefined {
+  const found = mark.exec(text);
+  if (found === null) return undefined;
+  const behind = text.slice(found[0].length).replace(/ ?stops?$/u, '');
+  const stops = readBehind(behind);
+  const exact = exactOf(found[1]);
+  return stops === undefined || exact === undefined ? undefined : exact * 2 ** (stops / 2);
+}
+
+/** Less than a stop, above or below the mark. */
+function readBehind(text: string): number | undefined {
+  if (text === '') return 0;
+  const tenths = superscripts.indexOf(text);
+  if (tenths >= 0) return tenths / 10;
+  if (!fractionBehind.test(text)) return undefined;
+  const size = text.trim().replace(/^(?:\+|-|and |&) ?/u, '');
+  const stops =
+    vulgarFractions[size] ?? readAmount(size, { decimal: '.', small: true })?.value ?? 1;
+  if (stops >= 1) return undefined;
+  return text.startsWith('-') || text.startsWith(' -') ? -stops : stops;
+}
+
+function readSplit(text: string): number | Parsed {
+  const found = splitMarks.exec(text);
+  const one = exactOf(found?.[1]);
+  const other = exactOf(found?.[2]);
+  if (found === null || one === undefined || other === undefined) return undefined;
+  const minus = found[0].includes('-');
+  const stopsApart = Math.abs(2 * Math.log2(other / one));
+  // The marks of a split are neighbours: `1/50` is a shutter time and `4-0.3` a third under.
+  if (minus && other < 0.7) return undefined;
+  if (stopsApart > 0 && stopsApart < 1 + 1e-9) return Math.sqrt(one * other);
+  return undefined;
+}
+
+function exactOf(written: string | undefined): number | undefined {
+  const value = readNumber(written ?? '', { decimal: '.', small: true });
+  return value === undefined || value === 0 ? undefined : exactMark(value);
+}

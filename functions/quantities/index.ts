@@ -1,0 +1,13 @@
+export { readEntry } from './entry.ts';
+export type { Entry, EntryContent } from './entry.ts';
+export { lightQuantities, quantityNames } from './names.ts';
+export type { LightQuantity, QuantityName } from './names.ts';
+export type { ReadingContext } from './parsed.ts';
+export { readAny, readAs, readLevel } from './read.ts';
+export type { Reading } from './reading.ts';
+export { defaultWriting } from './settings.ts';
+export type { WritingSettings } from './settings.ts';
+export { fromBase, toBase } from './unit.ts';
+export type { QuantityUnits, Unit } from './unit.ts';
+export { unitNamed, units } from './units.ts';
+export { workbookUnit } from './workbookUnit.ts';
