@@ -76,3 +76,8 @@ export function isRange(value: unknown): value is RangeArgument {
 export function refuse(message: string, code: ErrorCode = '#NUM!'): FunctionError {
   return { code, message };
 }
+
+/** Zero light where a logarithm or a division wants some: shown as quiet words. */
+export function noLight(at: string): FunctionError {
+  return { code: '#NUM!', message: `no light at ${at}`, quiet: true };
+}
