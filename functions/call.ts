@@ -148,11 +148,10 @@ function readMeasured(
     const given = units[measured.measured].words;
     return refuse(`${name}: ${parameter.name} must be ${wanted}, not ${given}.`, '#VALUE!');
   }
-  const value = inDomain(
-    name,
-    parameter,
-    meant({ ...parameter, quantity: measured.measured }, measured.value),
-  );
+  const { domain, ...rest } = { ...parameter, quantity: measured.measured };
+  // An exposure value below zero is dim light, not less than none.
+  const judged = measured.measured === 'ev' || !domain ? rest : { ...rest, domain };
+  const value = inDomain(name, judged, meant(judged, measured.value));
   return typeof value === 'number' ? { ...measured, value } : value;
 }
 
