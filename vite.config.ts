@@ -1,10 +1,15 @@
 import { defineConfig } from 'vite';
+import { gridAliases } from './src/grid/vite-aliases.ts';
+import { dist } from './src/tools/root.mjs';
 import { notices, policy } from './src/tools/vite-plugins.mjs';
 
 export default defineConfig({
   base: './',
+  resolve: { alias: gridAliases },
   plugins: [policy(), notices()],
   build: {
+    outDir: dist,
+    emptyOutDir: true,
     target: 'es2022',
     // The polyfill is an inline-style shim for browsers older than the target.
     modulePreload: { polyfill: false },

@@ -1,0 +1,162 @@
+import type { GridModel, Outline, Place, Selection } from '../contract.ts';
+import type { Dress, Spot } from '../painter.ts';
+import { holds, isOneCell, samePlace } from '../range.ts';
+import { lastRange } from '../select.ts';
+import { paintCell } from './cell.ts';
+
+const isCellElement = (element: Element): boolean =>
+  element.nodeName === 'TD' || element.nodeName === 'TH';
+
+/**
+ * Dresses cells and headings, remembers which element stands for what, and draws the selection as
+ * classes on them: no layer of its own that could drift from the cells.
+ */
+export class Dresser implements Dress {
+  private readonly spots = new WeakMap<Element, Spot>();
+  private readonly pictured = new WeakMap<Element, string>();
+  private readonly model: GridModel;
+  selection: Selection;
+  outlines: readonly Outline[] = [];
+
+  constructor(model: GridModel, selection: Selection) {
+    this.model = model;
+    this.selection = selection;
+  }
+
+  cell(element: HTMLElement, row: number, column: number): void {
+    const known = this.spots.get(element);
+    if (known?.on !== 'cell' || known.place.row !== row || known.place.column !== column) {
+      this.spots.set(element, { on: 'cell', place: { row, column } });
+      element.setAttribute('role', 'gridcell');
+      element.setAttribute('aria-colindex', String(column + 2));
+      element.parentElement?.setAttribute('role', 'row');
+      element.parentElement?.setAttribute('aria-rowindex', String(row + 2));
+    }
+    this.pictured.set(element, paintCell(element, this.model.cell(row, column)));
+    this.mark(element, row, column);
+  }
+
+  columnHeading(element: HTMLElement, column: number): void {
+    this.spots.set(element, { on: 'column', column });
+    setText(element, this.model.columnLabel(column));
+    if (!element.querySelector('.edge')) element.append(edge());
+    element.setAttribute('role', 'columnheader');
+    element.setAttribute('aria-colindex', String(column + 2));
+    element.parentElement?.setAttribute('role', 'row');
+    element.parentElement?.setAttribute('aria-rowindex', '1');
+    this.markHeading(element, { on: 'column', column });
+  }
+
+  rowHeading(element: HTMLElement, row: number): void {
+    this.spots.set(element, { on: 'row', row });
+    setText(element, this.model.rowLabel(row));
+    element.setAttribute('role', 'rowheader');
+    element.setAttribute('aria-colindex', '1');
+    element.parentElement?.setAttribute('role', 'row');
+    element.parentElement?.setAttribute('aria-rowindex', String(row + 2));
+    this.markHeading(element, { on: 'row', row });
+  }
+
+  corner(element: HTMLElement): void {
+    this.spots.set(element, { on: 'corner' });
+    element.className = 'corner';
+    element.setAttribute('role', 'columnheader');
+    element.setAttribute('aria-label', 'Whole sheet');
+    element.setAttribute('aria-colindex', '1');
+    element.parentElement?.setAttribute('role', 'row');
+    element.parentElement?.setAttribute('aria-rowindex', '1');
+  }
+
+  /** What the element, or the cell around it, stands for. */
+  spotOf(target: EventTarget | null): Spot | null {
+    const element = target instanceof Element ? target.closest('td,th') : null;
+    return (element && this.spots.get(element)) ?? null;
+  }
+
+  /** Draws the selection anew on elements that are already dressed. */
+  remark(elements: Iterable<HTMLElement>): void {
+    for (const element of elements) {
+      const spot = this.spots.get(element);
+      if (!spot || !isCellElement(element)) continue;
+      if (spot.on === 'cell') this.mark(element, spot.place.row, spot.place.column);
+      else if (spot.on !== 'corner') this.markHeading(element, spot);
+    }
+  }
+
+  private mark(element: HTMLElement, row: number, column: number): void {
+    const { selection } = this;
+    const place: Place = { row, column };
+    const classes = [this.pictured.get(element) ?? 'cell'];
+    const selected = selection.ranges.some((range) => holds(range, row, column));
+    const last = lastRange(selection);
+    const isFocus = samePlace(selection.focus, place);
+    if (selected && !(selection.ranges.length === 1 && isOneCell(last))) classes.push('selected');
+    if (isFocus) classes.push('focus');
+    for (const range of selection.ranges) classes.push(...edges(range, row, column, 'edge'));
+    for (const { range, as } of this.outlines) classes.push(...edges(range, row, column, as));
+    element.className = classes.join(' ');
+    element.setAttribute('aria-selected', String(selected || isFocus));
+    this.markHandle(element, samePlace(last.to, place) && last.kind === 'cells');
+  }
+
+  /** The small square by which a block is continued (with a finger: made larger). */
+  private markHandle(element: HTMLElement, wanted: boolean): void {
+    const present = element.querySelector(':scope > .handle');
+    if (wanted && !present) {
+      const handle = document.createElement('span');
+      handle.className = 'handle';
+      element.append(handle);
+    } else if (!wanted) present?.remove();
+  }
+
+  private markHeading(
+    element: HTMLElement,
+    spot: { on: 'row'; row: number } | { on: 'column'; column: number },
+  ): void {
+    const along = spot.on === 'row' ? 'rows' : 'columns';
+    const touching = this.selection.ranges.filter(({ from, to }) =>
+      spot.on === 'row'
+        ? spot.row >= from.row && spot.row <= to.row
+        : spot.column >= from.column && spot.column <= to.column,
+    );
+    const whole = touching.some(({ kind }) => kind === 'all' || kind === along);
+    const classes = [`${spot.on}-heading`];
+    if (touching.length > 0) classes.push('lit');
+    if (whole) classes.push('whole');
+    element.className = classes.join(' ');
+    element.setAttribute('aria-selected', String(whole));
+  }
+}
+
+function edges(
+  range: { from: Place; to: Place },
+  row: number,
+  column: number,
+  name: string,
+): string[] {
+  if (!holds(range, row, column)) return [];
+  const classes = [name];
+  if (row === range.from.row) classes.push(`${name}-top`);
+  if (row === range.to.row) classes.push(`${name}-bottom`);
+  if (column === range.from.column) classes.push(`${name}-left`);
+  if (column === range.to.column) classes.push(`${name}-right`);
+  return classes;
+}
+
+function setText(element: HTMLElement, text: string): void {
+  const label = element.firstElementChild;
+  if (label?.className === 'label') {
+    if (label.textContent !== text) label.textContent = text;
+    return;
+  }
+  const fresh = document.createElement('span');
+  fresh.className = 'label';
+  fresh.textContent = text;
+  element.replaceChildren(fresh);
+}
+
+function edge(): HTMLElement {
+  const grip = document.createElement('span');
+  grip.className = 'edge';
+  return grip;
+}
