@@ -1,15 +1,15 @@
 import { exactMark } from '../marks/index.ts';
 import { readAmount, vulgar, vulgarFractions } from './amount.ts';
 import { readNumber } from './number.ts';
-import type { Parsed, Reader } from './parsed.ts';
+import type { Reader } from './parsed.ts';
 
 const number = '(\\d{1,3}(?:[.,]\\d+)?|[.,]\\d+)';
 const superscripts = '⁰¹²³⁴⁵⁶⁷⁸⁹';
 const letter = /^([ft](?: ?[/:])?|ƒ ?\/?) ?(?=[\d.,])/iu;
 const mark = new RegExp(`^${number}`, 'u');
-const splitMarks = new RegExp(`^${number} ?(?:/|-) ?${number}(?: split)?$`, 'u');
+const splitMarks = new RegExp(`^${number} ?(?:/ ?${number}(?: split)?|- ?${number} split)$`, 'u');
 const fractionBehind = new RegExp(
-  `^(?:(?:\\+|-|and |& ?| ) ?)?(?:0?[.,]\\d+|\\d+ ?/ ?\\d+|${vulgar})$`,
+  `^(?: |(?: ?(?:\\+|-|and |&) ?))?(?:(?<!^)0?[.,]\\d{1,2}|(?<!^)0|\\d+ ?/ ?\\d+|${vulgar})$`,
   'u',
 );
 
@@ -21,8 +21,7 @@ export const readFNumber: Reader = (text) => {
   const bare = text.replace(letter, '');
   const unitWritten = bare !== text;
   const fNumber = readSplit(bare) ?? readMarkAndFraction(bare);
-  if (fNumber === undefined) return undefined;
-  return typeof fNumber === 'number' ? { value: fNumber, unitWritten } : fNumber;
+  return fNumber === undefined ? undefined : { value: fNumber, unitWritten };
 };
 
 /** Text that is an f-number wherever it stands: `f/4`, `T2.8`; not `F4`, which may be anything. */
@@ -53,17 +52,14 @@ function readBehind(text: string): number | undefined {
   return text.startsWith('-') || text.startsWith(' -') ? -stops : stops;
 }
 
-function readSplit(text: string): number | Parsed {
+/** The marks of a split are neighbours, so `1/50` is none. */
+function readSplit(text: string): number | undefined {
   const found = splitMarks.exec(text);
   const one = exactOf(found?.[1]);
-  const other = exactOf(found?.[2]);
-  if (found === null || one === undefined || other === undefined) return undefined;
-  const minus = found[0].includes('-');
+  const other = exactOf(found?.[2] ?? found?.[3]);
+  if (one === undefined || other === undefined) return undefined;
   const stopsApart = Math.abs(2 * Math.log2(other / one));
-  // The marks of a split are neighbours: `1/50` is a shutter time and `4-0.3` a third under.
-  if (minus && other < 0.7) return undefined;
-  if (stopsApart > 0 && stopsApart < 1 + 1e-9) return Math.sqrt(one * other);
-  return undefined;
+  return stopsApart > 0 && stopsApart < 1 + 1e-9 ? Math.sqrt(one * other) : undefined;
 }
 
 function exactOf(written: string | undefined): number | undefined {

@@ -11,3 +11,7 @@ export { fromBase, toBase } from './unit.ts';
 export type { QuantityUnits, Unit } from './unit.ts';
 export { unitNamed, units } from './units.ts';
 export { workbookUnit } from './workbookUnit.ts';
+export { inEveryUnit } from './everyUnit.ts';
+export { writeForPeople, writeQuantity } from './write.ts';
+export { writeNumber } from './writing/number.ts';
+export type { WritingFormat, Written } from './writing/written.ts';
