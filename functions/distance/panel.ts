@@ -1,3 +1,5 @@
+type Span = readonly [from: number, to: number];
+
 /**
  * Illuminance for each candela per square metre of a uniform Lambertian rectangle, on a receiver
  * parallel to it: ∬ cos²θ / r² dA in closed form, with the receiver `across` and `up` from the
@@ -10,23 +12,28 @@ export function panelFactor(
   across = 0,
   up = 0,
 ): number {
-  const sides = [across - width / 2, across + width / 2] as const;
-  const ends = [up - height / 2, up + height / 2] as const;
-  return (
-    (edge(sides[1], ends, distance) -
-      edge(sides[0], ends, distance) +
-      edge(ends[1], sides, distance) -
-      edge(ends[0], sides, distance)) /
-    2
-  );
+  const sides: Span = [across - width / 2, across + width / 2];
+  const ends: Span = [up - height / 2, up + height / 2];
+  return (edges(sides, ends, distance) + edges(ends, sides, distance)) / 2;
 }
 
-/** One edge of the face, `offset` from the receiver's axis: the angle it spans times its slant. */
-function edge(offset: number, [from, to]: readonly [number, number], distance: number): number {
-  const slant = Math.hypot(offset, distance);
-  // The difference of two arctangents in one, so that a far panel loses no digits.
-  const span = Math.atan2((to - from) * slant, slant ** 2 + from * to);
-  return (offset / slant) * span;
+/**
+ * x₂/s₂ · A(x₂) − x₁/s₁ · A(x₁) with s = √(x² + d²) and A(x) = atan(y₂/s) − atan(y₁/s): what the
+ * two edges at x₁ and x₂ give. Both terms nearly cancel far aside, so the difference is taken
+ * apart into differences that lose no digits.
+ */
+function edges([x1, x2]: Span, [y1, y2]: Span, distance: number): number {
+  const [s1, s2] = [Math.hypot(x1, distance), Math.hypot(x2, distance)];
+  const [length, product] = [y2 - y1, y1 * y2];
+  const spanned = (s: number) => Math.atan2(length * s, s ** 2 + product);
+  const spannedMore = Math.atan2(
+    (length * ((x2 - x1) * (x2 + x1)) * (product - s1 * s2)) / (s1 + s2),
+    (s1 ** 2 + product) * (s2 ** 2 + product) + length ** 2 * s1 * s2,
+  );
+  const [lean1, lean2] = [Math.atan(x1 / distance), Math.atan(x2 / distance)];
+  const turned = Math.atan2((x2 - x1) * distance, distance ** 2 + x1 * x2);
+  const leaningMore = 2 * Math.cos((lean1 + lean2) / 2) * Math.sin(turned / 2);
+  return (leaningMore * (spanned(s1) + spanned(s2)) + (x1 / s1 + x2 / s2) * spannedMore) / 2;
 }
 
 /**
