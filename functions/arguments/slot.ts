@@ -1,0 +1,29 @@
+import type { BookDefaults, Parameter } from '../define.ts';
+import type { WritingSettings } from '../quantities/settings.ts';
+import { refuse, type FunctionError, type Value } from '../values.ts';
+
+/** What a call falls back on, and how texts are read. */
+export interface CallSettings {
+  readonly writing: WritingSettings;
+  readonly book: BookDefaults;
+}
+
+/** Where an argument goes: which parameter of which function. */
+export interface Slot {
+  readonly name: string;
+  readonly parameter: Parameter;
+  readonly settings: CallSettings;
+}
+
+export function waitingFor({ parameter }: Slot, at: string | undefined): FunctionError {
+  const where = at === undefined ? '' : ` (${at})`;
+  return { code: '#N/A', message: `waiting for ${parameter.name}${where}`, waiting: true };
+}
+
+export function wrongType(slot: Slot, wanted: string, given: Value): FunctionError {
+  return wrong(slot, `must be ${wanted}, not ${JSON.stringify(given)}.`);
+}
+
+export function wrong({ name, parameter }: Slot, what: string): FunctionError {
+  return refuse(`${name}: ${parameter.name} ${what}`, '#VALUE!');
+}
