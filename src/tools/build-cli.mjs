@@ -1,8 +1,8 @@
 import { mkdirSync, readFileSync, renameSync, statSync, writeFileSync } from 'node:fs';
 import { join, relative } from 'node:path';
-import { root } from './root.mjs';
+import { dist, root } from './root.mjs';
 
-const folder = join(root, 'dist/cli');
+const folder = join(dist, 'cli');
 const inputsFile = join(folder, 'inputs.json');
 
 /** The command line, prebuilt into one file: it starts in a fraction of the time a compiler needs. */

@@ -1,11 +1,11 @@
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { root } from './root.mjs';
+import { dist, root } from './root.mjs';
 import { run } from './run.mjs';
 import { hashSources } from './sources.mjs';
 
 /** Names the sources that dist was built from; a build by other means empties dist and so removes it. */
-const stamp = join(root, 'dist/.sources');
+const stamp = join(dist, '.sources');
 
 /** Builds the app, and the command line when there is one. @returns {Promise<boolean>} */
 export async function build() {

@@ -3,7 +3,7 @@ import { dirname, join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { buildIfStale } from './build.mjs';
 import { launchChromium } from './chromium.mjs';
-import { root } from './root.mjs';
+import { dist, root } from './root.mjs';
 import { serve } from './serve.mjs';
 
 /**
@@ -60,7 +60,7 @@ if (chosen.length === 0) {
   process.exit(2);
 }
 if (!(await buildIfStale())) process.exit(1);
-const { url, close } = await serve({ folder: join(root, 'dist') });
+const { url, close } = await serve({ folder: dist });
 const browser = await launchChromium();
 try {
   for (const scene of chosen) {

@@ -1,8 +1,7 @@
-import { join } from 'node:path';
 import { parseArgs } from 'node:util';
 import { buildIfStale } from './build.mjs';
 import { ensureInstalled } from './install.mjs';
-import { root } from './root.mjs';
+import { dist } from './root.mjs';
 import { serve } from './serve.mjs';
 
 const { values } = parseArgs({ options: { port: { type: 'string', default: '4840' } } });
@@ -17,7 +16,7 @@ if (!(await buildIfStale())) {
   console.error('The app could not be built: see the message above.');
   process.exit(1);
 }
-const { url, port: given } = await serve({ folder: join(root, 'dist'), port });
+const { url, port: given } = await serve({ folder: dist, port });
 if (port !== 0 && given !== port) {
   // A browser keeps books by address, and the port is part of it.
   console.log(`Port ${port} is taken. Books kept at that address do not show at this one.`);

@@ -2,10 +2,9 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, inject, test } from 'vitest';
 import { headerPolicy, metaPolicy } from '../../src/tools/policy.mjs';
-import { root } from '../../src/tools/root.mjs';
+import { dist, root } from '../../src/tools/root.mjs';
 import { openApp } from '../support/browser.ts';
 
-const dist = join(root, 'dist');
 const builtPage = readFileSync(join(dist, 'index.html'), 'utf8');
 
 /** Words that survive bundling and stand in no other library. */

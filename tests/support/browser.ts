@@ -10,6 +10,10 @@ export interface OpenOptions {
   /** What the system asks for; dark when not said. */
   theme?: 'dark' | 'light';
   touch?: boolean;
+  /** A device whose only pointer is a finger. */
+  mobile?: boolean;
+  /** Device pixels to a CSS pixel; 1 when not said. */
+  ratio?: number;
   /** Cuts the network once the page has loaded. */
   offline?: boolean;
   /** A folder that keeps what the browser stores, for tests that close and reopen the browser. */
@@ -68,6 +72,8 @@ async function newContext(options: OpenOptions): Promise<BrowserContext> {
     viewport: options.viewport ?? { width: 1280, height: 800 },
     colorScheme: options.theme ?? 'dark',
     hasTouch: options.touch ?? false,
+    isMobile: options.mobile ?? false,
+    deviceScaleFactor: options.ratio ?? 1,
     locale: options.locale ?? 'en-GB',
     reducedMotion: options.reducedMotion ? 'reduce' : 'no-preference',
     acceptDownloads: true,

@@ -1,8 +1,7 @@
-import { join } from 'node:path';
 import { build } from 'vite';
 import type { TestProject } from 'vitest/node';
 import { buildIfStale } from '../../src/tools/build.mjs';
-import { root } from '../../src/tools/root.mjs';
+import { dist, distTests, root } from '../../src/tools/root.mjs';
 import { serve } from '../../src/tools/serve.mjs';
 import { testPages } from './pages.ts';
 
@@ -18,8 +17,8 @@ declare module 'vitest' {
 /** Serves the production build, and the bare test pages, to all browser tests of a run. */
 export default async function setup(project: TestProject): Promise<() => Promise<void>> {
   if (!(await buildIfStale())) throw new Error('The app could not be built.');
-  const app = await serve({ folder: join(root, 'dist') });
-  const pages = await serve({ folder: join(root, 'dist-tests'), before: once(buildPages) });
+  const app = await serve({ folder: dist });
+  const pages = await serve({ folder: distTests, before: once(buildPages) });
   project.provide('app', app.url);
   project.provide('pages', pages.url);
   return async () => {
@@ -35,7 +34,7 @@ async function buildPages(): Promise<void> {
     logLevel: 'warn',
     publicDir: false,
     build: {
-      outDir: join(root, 'dist-tests'),
+      outDir: distTests,
       emptyOutDir: true,
       rolldownOptions: { input: testPages() },
     },

@@ -20,12 +20,8 @@ async function check(
     await mkdir(dirname(join(folder, path)), { recursive: true });
     await writeFile(join(folder, path), text);
   }
-  const paths = ['functions', 'src'].filter((top) => hasTop(files, top));
-  return checkLayers({ folder, paths });
+  return checkLayers(folder);
 }
-
-const hasTop = (files: Record<string, string>, top: string): boolean =>
-  Object.keys(files).some((path) => path.startsWith(`${top}/`));
 
 const value = 'export const value = 1;\n';
 const uses = (path: string): string =>
@@ -87,7 +83,7 @@ test('two files that import each other are a circle', async () => {
     'src/book/a.ts': "import { b } from './b.ts';\nexport const a = (): number => b();\n",
     'src/book/b.ts': "import { a } from './a.ts';\nexport const b = (): number => a();\n",
   });
-  expect(faults).toContain('src/book/a.ts → src/book/b.ts (no circles)');
+  expect(faults).toContain('src/book/a.ts → src/book/b.ts → src/book/a.ts (no circles)');
 });
 
 test('a library is used by its owner and by nobody else', async () => {
