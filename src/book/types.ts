@@ -222,7 +222,7 @@ export interface Document {
 
 // --- Changing it -----------------------------------------------------------------------------
 
-/** One change as a value. See steps.ts for each kind; `stepToJson` and `stepFromJson` in journal.ts. */
+/** One change as a value. `applyStep` is in steps/apply.ts, `stepToJson` and back in stepjson.ts. */
 export type Step =
   | SetCellsStep
   | SortStep
@@ -232,6 +232,7 @@ export type Step =
   | RemoveLinesStep
   | ReviveLinesStep
   | MoveLinesStep
+  | ReturnLinesStep
   | SetLinesStep
   | AddSheetStep
   | DropSheetStep
@@ -306,9 +307,21 @@ export interface ReviveLinesStep {
   readonly ids: readonly Id[];
 }
 
-/** Moves lines, in their present order: `ids[i]` right after `after[i]` (`null`: first). */
+/**
+ * Moves lines, in their present order: `ids[i]` right after `after[i]` (`null`: first). A range with
+ * one corner among them keeps to the nearest line that stayed; with both it goes along.
+ */
 export interface MoveLinesStep {
   readonly kind: 'moveLines';
+  readonly sheet: Id;
+  readonly axis: AxisName;
+  readonly ids: readonly Id[];
+  readonly after: readonly (Id | null)[];
+}
+
+/** Takes back a move of lines; ranges are left as they are. */
+export interface ReturnLinesStep {
+  readonly kind: 'returnLines';
   readonly sheet: Id;
   readonly axis: AxisName;
   readonly ids: readonly Id[];
@@ -379,7 +392,7 @@ export interface SetAreasStep {
   readonly areas: readonly Area[];
 }
 
-/** A new name, or another meaning for the one with this id. */
+/** A new name, or another meaning or spelling for the one with this id; formulas stay as they are. */
 export interface DefineNameStep {
   readonly kind: 'defineName';
   readonly name: Name;
@@ -451,7 +464,7 @@ export type Effect =
 export interface CellTouched {
   readonly row: Id;
   readonly column: Id;
-  /** False when only format, note and the like changed: nothing to calculate. */
+  /** Content, quantity or target changed. False when only format, note and the like did. */
   readonly content: boolean;
 }
 
@@ -466,13 +479,15 @@ export interface LinesEffect {
   readonly axis: AxisName;
   readonly spans: readonly { readonly at: number; readonly count: number }[];
   readonly moved: boolean;
+  /** Lines at the end came into use, or that was taken back: no other line changed its position. */
+  readonly tail: boolean;
 }
 
 export interface Change {
   readonly kind: 'do' | 'undo' | 'redo';
   readonly transaction: Transaction;
   readonly effects: readonly Effect[];
-  /** Lines, sheets or names changed, so positions and the text of formulas may have. */
+  /** Lines, sheets or names changed (beyond a new last line), so the text of formulas may have. */
   readonly structure: boolean;
 }
 

@@ -46,7 +46,7 @@ function bindReference(
   layout: Layout,
 ): Reference | { readonly reason: string } {
   if (written.kind === 'name') return written;
-  const sheet = written.sheet === undefined ? own : layout.sheetNamed(written.sheet);
+  const sheet = written.sheet === undefined ? own : layout.idOfSheet(written.sheet);
   if (sheet === undefined) return { reason: `There is no sheet “${written.sheet ?? ''}”.` };
   const explicit = written.sheet !== undefined;
   if (written.kind === 'cell') {

@@ -116,7 +116,7 @@ export interface FormulaFault {
  */
 export interface Layout {
   /** Without regard to case. */
-  sheetNamed(name: string): Id | undefined;
+  idOfSheet(name: string): Id | undefined;
   /** `undefined` when the sheet is gone. */
   nameOfSheet(sheet: Id): string | undefined;
   /** Whether the index lies within the limits of a sheet, in use or not. */

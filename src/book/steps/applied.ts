@@ -1,0 +1,31 @@
+import type { Draft } from '../inside/draft.ts';
+import type { DraftSheet } from '../inside/sheet.ts';
+import type { Effect, Id, Refusal, Step } from '../types.ts';
+
+/** A step that happened: how to take it back, and what others should know. */
+export interface Applied {
+  readonly ok: true;
+  readonly inverse: readonly Step[];
+  readonly effects: readonly Effect[];
+}
+
+/** How one kind of step is done. Checks everything first: a refused step has changed nothing. */
+export type Doer<S extends Step> = (draft: Draft, step: S) => Applied | Refusal;
+
+export const refuse = (reason: string): Refusal => ({ ok: false, reason });
+
+export const applied = (inverse: readonly Step[], ...effects: Effect[]): Applied => ({
+  ok: true,
+  inverse,
+  effects,
+});
+
+/** Does `then` on a living sheet, or refuses. */
+export function onSheet(
+  draft: Draft,
+  id: Id,
+  then: (sheet: DraftSheet) => Applied | Refusal,
+): Applied | Refusal {
+  const sheet = draft.sheet(id);
+  return sheet ? then(sheet) : refuse('The sheet is no longer in the book.');
+}

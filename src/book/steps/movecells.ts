@@ -1,0 +1,136 @@
+import type { Corner, Reference } from '../../formula/types.ts';
+import type { Draft } from '../inside/draft.ts';
+import type { Replace } from '../inside/holders.ts';
+import { rewriteCell, rewriting } from '../inside/holders.ts';
+import type { HolderKey } from '../inside/uses.ts';
+import { cellKey } from '../inside/uses.ts';
+import type { AxisName, Block, CellAt, Id, MoveCellsStep, Step } from '../types.ts';
+import type { Doer } from './applied.ts';
+import { refuse } from './applied.ts';
+import { inTurn } from './inturn.ts';
+
+/**
+ * Cut and paste. References follow the cells that move; a range follows only if it lies wholly
+ * inside the cut; references to overwritten cells keep their place.
+ */
+export const moveCells: Doer<MoveCellsStep> = (draft, step) => {
+  const reason = fault(draft, step);
+  return reason === undefined ? inTurn(draft, stepsOf(draft, step)) : refuse(reason);
+};
+
+function fault(draft: Draft, { from, to }: MoveCellsStep): string | undefined {
+  if (from.rows.length !== to.rows.length || from.columns.length !== to.columns.length)
+    return 'The cells to move and the place for them are not of one size.';
+  return [from, to].every((block) => together(draft, block))
+    ? undefined
+    : 'The cells to move, or the place for them, are no longer together on the sheet.';
+}
+
+/** Living neighbours in both directions. */
+function together(draft: Draft, { sheet, rows, columns }: Block): boolean {
+  return (['rows', 'columns'] as const).every((axis) => {
+    const ids = axis === 'rows' ? rows : columns;
+    const first = draft.indexOf(sheet, axis, ids[0] ?? '');
+    return first >= 0 && ids.every((id, i) => draft.indexOf(sheet, axis, id) === first + i);
+  });
+}
+
+function stepsOf(draft: Draft, { from, to }: MoveCellsStep): Step[] {
+  const source = inside(from);
+  const target = inside(to);
+  const follow = following(draft, from, to);
+  const elsewhere = rewriting(draft, holdersOf(draft, from), follow, (...place) =>
+    [source, target].some((within) => within(...place)),
+  );
+  return [...elsewhere, ...movedCells(draft, from, to, follow)];
+}
+
+function inside(block: Block): (sheet: Id, row: Id, column: Id) => boolean {
+  const rows = new Set(block.rows);
+  const columns = new Set(block.columns);
+  return (sheet, row, column) => sheet === block.sheet && rows.has(row) && columns.has(column);
+}
+
+function holdersOf(draft: Draft, { sheet, rows, columns }: Block): Set<HolderKey> {
+  const holders = new Set(draft.uses.rangingOver(sheet));
+  for (const row of rows)
+    for (const column of columns)
+      for (const holder of draft.uses.ofCell(sheet, row, column)) holders.add(holder);
+  return holders;
+}
+
+function following(draft: Draft, from: Block, to: Block): Replace {
+  const rows = new Map(from.rows.map((id, i) => [id, to.rows[i] ?? id]));
+  const columns = new Map(from.columns.map((id, i) => [id, to.columns[i] ?? id]));
+  const moved = ({ row, column }: Corner): Corner | undefined => {
+    const ids = { row: rows.get(row.id), column: columns.get(column.id) };
+    return ids.row === undefined || ids.column === undefined
+      ? undefined
+      : { row: { ...row, id: ids.row }, column: { ...column, id: ids.column } };
+  };
+  return (reference): Reference => {
+    if (!('sheet' in reference) || reference.sheet !== from.sheet) return reference;
+    if (reference.kind === 'cell') {
+      const at = moved(reference.at);
+      return at ? { ...reference, sheet: to.sheet, at } : reference;
+    }
+    if (reference.kind !== 'range') return reference;
+    const start = moved(livingCorner(draft, from.sheet, reference.from, 'from'));
+    const end = moved(livingCorner(draft, from.sheet, reference.to, 'to'));
+    return start && end ? { ...reference, sheet: to.sheet, from: start, to: end } : reference;
+  };
+}
+
+/** The corner as it reads now: a gone line gives way to the nearest living one inside. */
+export function livingCorner(
+  draft: Draft,
+  sheet: Id,
+  { row, column }: Corner,
+  end: 'from' | 'to',
+): Corner {
+  const living = (axis: AxisName, id: Id) =>
+    draft.lineAt(sheet, axis, draft.nearest(sheet, axis, id, end)) ?? id;
+  return {
+    row: { ...row, id: living('rows', row.id) },
+    column: { ...column, id: living('columns', column.id) },
+  };
+}
+
+function movedCells(draft: Draft, from: Block, to: Block, follow: Replace): Step[] {
+  const sets = new Map<string, { sheet: Id; at: CellAt }>();
+  const put = (sheet: Id, at: CellAt) => sets.set(cellKey(sheet, at.row, at.column), { sheet, at });
+  const [source, target] = [draft.sheet(from.sheet), draft.sheet(to.sheet)];
+  each(from, (row, column) => {
+    if (source?.cell(row, column)) put(from.sheet, { row, column, cell: null });
+  });
+  each(to, (row, column, i, j) => {
+    const cell = source?.cell(from.rows[i] ?? '', from.columns[j] ?? '');
+    if (cell) put(to.sheet, { row, column, cell: rewriteCell(cell, spelling(follow, to.sheet)) });
+    else if (target?.cell(row, column)) put(to.sheet, { row, column, cell: null });
+  });
+  return [...new Set([from.sheet, to.sheet])].map((sheet): Step => {
+    const cells = [...sets.values()].filter((set) => set.sheet === sheet).map(({ at }) => at);
+    return { kind: 'setCells', sheet, cells };
+  });
+}
+
+/** On another sheet, what was meant without its sheet's name has to be written with it. */
+function spelling(follow: Replace, own: Id): Replace {
+  return (reference) => {
+    const followed = follow(reference);
+    return 'sheet' in followed && followed.sheet !== own && !followed.explicit
+      ? { ...followed, explicit: true }
+      : followed;
+  };
+}
+
+function each(
+  { rows, columns }: Block,
+  visit: (row: Id, column: Id, i: number, j: number) => void,
+): void {
+  rows.forEach((row, i) => {
+    columns.forEach((column, j) => {
+      visit(row, column, i, j);
+    });
+  });
+}

@@ -1,0 +1,52 @@
+import type { Corner, Reference } from '../../formula/types.ts';
+import { rewriteCell } from '../inside/holders.ts';
+import type { Replace } from '../inside/holders.ts';
+import type { Block, CellAt, Id, SortStep } from '../types.ts';
+import type { Doer } from './applied.ts';
+import { onSheet, refuse } from './applied.ts';
+import { setCells } from './setcells.ts';
+
+/**
+ * Cells go whole to their new row. A reference to the formula's own row inside the block, if its row
+ * is not fixed, goes along; every other reference keeps its place.
+ */
+export const sort: Doer<SortStep> = (draft, { block, order }) =>
+  onSheet(draft, block.sheet, (sheet) => {
+    if (!isPermutation(order, block.rows.length))
+      return refuse('The new order does not name every row of the block once.');
+    const cells: CellAt[] = [];
+    block.rows.forEach((row, i) => {
+      const from = block.rows[order[i] ?? i] ?? row;
+      if (from === row) return;
+      const carry = carrying(block, from, row);
+      for (const column of block.columns) {
+        const cell = sheet.cell(from, column);
+        if (cell ?? sheet.cell(row, column))
+          cells.push({ row, column, cell: cell ? rewriteCell(cell, carry) : null });
+      }
+    });
+    return setCells(draft, { kind: 'setCells', sheet: block.sheet, cells });
+  });
+
+function isPermutation(order: readonly number[], length: number): boolean {
+  const seen = new Set(order);
+  return (
+    order.length === length &&
+    seen.size === length &&
+    order.every((index) => Number.isInteger(index) && index >= 0 && index < length)
+  );
+}
+
+function carrying(block: Block, from: Id, to: Id): Replace {
+  const columns = new Set(block.columns);
+  const goes = ({ row, column }: Corner) => row.id === from && !row.fixed && columns.has(column.id);
+  const carried = (corner: Corner): Corner => ({ ...corner, row: { ...corner.row, id: to } });
+  return (reference): Reference => {
+    if (!('sheet' in reference) || reference.sheet !== block.sheet) return reference;
+    if (reference.kind === 'cell' && goes(reference.at))
+      return { ...reference, at: carried(reference.at) };
+    if (reference.kind === 'range' && goes(reference.from) && goes(reference.to))
+      return { ...reference, from: carried(reference.from), to: carried(reference.to) };
+    return reference;
+  };
+}
