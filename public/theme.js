@@ -1,0 +1,9 @@
+// Runs before the first paint, so that a dark room never sees a white page.
+(function () {
+  try {
+    const chosen = localStorage.getItem('halfstop-theme');
+    if (chosen === 'dark' || chosen === 'light') document.documentElement.dataset.theme = chosen;
+  } catch {
+    // Storage is forbidden here: the system's wish stands.
+  }
+})();

@@ -1,0 +1,159 @@
+import { html } from 'lit-html';
+import {
+  ChevronDown,
+  Moon,
+  PanelRight,
+  Redo2,
+  Sun,
+  SunMoon,
+  TextSearch,
+  Undo2,
+} from 'lucide-static';
+import type { Settings } from '../../book/types.ts';
+import { icon } from '../kit/icon.ts';
+import { placeOnOpen } from '../kit/popup.ts';
+import { segments } from '../kit/segments.ts';
+import type { Screen, Theme } from '../screen.ts';
+import type { Shell } from '../shell.ts';
+import { verbs } from '../verbs.ts';
+import type { Workbook } from '../workbook.ts';
+import { mark } from './mark.ts';
+import { bookMenu } from './book-menu.ts';
+
+/** The line across the top: which book, is it kept, how numbers are said, and one way to find the rest. */
+export function bar(workbook: Workbook, screen: Screen, shell: Shell) {
+  return html`
+    <button
+      class="brand"
+      popovertarget="book-menu"
+      aria-label="Book menu"
+      title="Book menu"
+      aria-haspopup="menu"
+    >
+      ${mark()}${icon(ChevronDown)}
+    </button>
+    ${bookMenu(workbook, shell)}
+    <input
+      class="book-title"
+      aria-label="Title of the book"
+      spellcheck="false"
+      size=${Math.max(6, workbook.title.value.length)}
+      .value=${workbook.title.value}
+      @change=${(event: Event) => rename(workbook, event.currentTarget as HTMLInputElement)}
+      @keydown=${(event: KeyboardEvent) => leaveOnKey(event, workbook)}
+    />
+    ${saved(workbook)}
+    <span class="room"></span>
+    <div class="switches">${switches(workbook)}</div>
+    <button class="button units" popovertarget="units-menu">Units</button>
+    <div id="units-menu" class="popup units-menu" popover @toggle=${placeOnOpen}>
+      ${switches(workbook, 'in menu')}
+    </div>
+    ${undoButtons(workbook)}
+    <button class="button find" @click=${() => shell.find()} aria-keyshortcuts="Control+K">
+      ${icon(TextSearch)}<span>Find a command</span><kbd>${shell.keys('Ctrl+K')}</kbd>
+    </button>
+    ${themeButton(screen)}
+    <button
+      class="glyph slip-toggle"
+      aria-label="Slip: what is known about the cell"
+      title="Slip: what is known about the cell"
+      aria-pressed=${screen.beside.value.slip}
+      @click=${() => screen.toggle('slip')}
+    >
+      ${icon(PanelRight)}
+    </button>
+  `;
+}
+
+function saved(workbook: Workbook) {
+  const { state, sentence } = workbook.save.value;
+  return html`<p class="saved ${state}" role="status">
+    <span class="lamp" aria-hidden="true"></span><span>${sentence}</span>
+  </p>`;
+}
+
+function switches(workbook: Workbook, where = '') {
+  const settings = workbook.settings.value;
+  const set = (part: Partial<Settings>) => workbook.run(verbs.settings, part);
+  return [
+    segments(
+      `illuminance ${where}`,
+      'Illuminance is shown in',
+      [
+        { value: 'lx', label: 'lux' },
+        { value: 'fc', label: 'fc', spoken: 'footcandles' },
+      ],
+      settings.illuminance,
+      (illuminance) => set({ illuminance }),
+    ),
+    segments(
+      `length ${where}`,
+      'Distances are shown in',
+      [
+        { value: 'm', label: 'm', spoken: 'metres' },
+        { value: 'ft', label: 'ft', spoken: 'feet' },
+      ],
+      settings.length,
+      (length) => set({ length }),
+    ),
+    segments(
+      `f-numbers ${where}`,
+      'f-numbers are shown in',
+      [
+        { value: 'thirds', label: 'thirds' },
+        { value: 'tenths', label: 'tenths' },
+      ],
+      settings.fNumber === 'tenths' ? 'tenths' : 'thirds',
+      (fNumber) => set({ fNumber }),
+    ),
+  ];
+}
+
+function undoButtons(workbook: Workbook) {
+  const button = (id: string, name: string, picture: string) => {
+    const command = workbook.commands.value.find((one) => one.id === id);
+    const words = command && !command.unavailable ? command.name : `Nothing to ${name}`;
+    return html`<button
+      class="glyph"
+      aria-label=${words}
+      title=${words}
+      ?disabled=${!command || command.unavailable !== undefined}
+      @click=${() => workbook.run(id)}
+    >
+      ${icon(picture)}
+    </button>`;
+  };
+  return html`<span class="undo"
+    >${button(verbs.undo, 'undo', Undo2)}${button(verbs.redo, 'redo', Redo2)}</span
+  >`;
+}
+
+const themes: Readonly<Record<Theme, { next: Theme; words: string; picture: string }>> = {
+  system: { next: 'dark', words: 'Light and dark as the system says', picture: SunMoon },
+  dark: { next: 'light', words: 'Dark, whatever the system says', picture: Moon },
+  light: { next: 'system', words: 'Light, whatever the system says', picture: Sun },
+};
+
+function themeButton(screen: Screen) {
+  const { next, words, picture } = themes[screen.theme.value];
+  return html`<button
+    class="glyph theme"
+    aria-label=${words}
+    title=${words}
+    @click=${() => (screen.theme.value = next)}
+  >
+    ${icon(picture)}
+  </button>`;
+}
+
+function rename(workbook: Workbook, input: HTMLInputElement): void {
+  const title = input.value.trim();
+  if (title === '' || !workbook.run(verbs.setTitle, { title })) input.value = workbook.title.value;
+}
+
+function leaveOnKey(event: KeyboardEvent, workbook: Workbook): void {
+  const input = event.currentTarget as HTMLInputElement;
+  if (event.key === 'Escape') input.value = workbook.title.value;
+  if (event.key === 'Enter' || event.key === 'Escape') input.blur();
+}

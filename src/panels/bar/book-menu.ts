@@ -1,0 +1,48 @@
+import { html } from 'lit-html';
+import { placeOnOpen, roam } from '../kit/popup.ts';
+import type { Shell } from '../shell.ts';
+import type { Workbook } from '../workbook.ts';
+
+/** Commands on the book as a whole, then what helps. */
+const sections = [
+  ['book.start', 'book.new', 'book.open'],
+  ['book.saveFile', 'book.exportCsv', 'book.print'],
+] as const;
+
+export function bookMenu(workbook: Workbook, shell: Shell) {
+  const commands = workbook.commands.value;
+  const item = (id: string) => {
+    const command = commands.find((one) => one.id === id);
+    if (!command) return '';
+    return html`<button
+      role="menuitem"
+      ?disabled=${command.unavailable !== undefined}
+      title=${command.unavailable ?? ''}
+      @click=${() => shell.choose(id)}
+    >
+      <span>${command.name}</span><kbd>${command.keys[0] ? shell.keys(command.keys[0]) : ''}</kbd>
+    </button>`;
+  };
+  const help = (words: string, keys: string, open: () => void) =>
+    html`<button role="menuitem" @click=${open}>
+      <span>${words}</span><kbd>${keys ? shell.keys(keys) : ''}</kbd>
+    </button>`;
+  return html`<div
+    id="book-menu"
+    class="popup menu"
+    popover
+    role="menu"
+    aria-label="Book"
+    @toggle=${placeOnOpen}
+    @keydown=${roam('[role=menuitem]:not(:disabled)')}
+    @click=${(event: Event) => (event.currentTarget as HTMLElement).hidePopover()}
+  >
+    ${sections.map(
+      (ids) =>
+        html`${ids.map(item)}
+          <hr />`,
+    )}
+    ${help('Keyboard', 'F1', () => shell.open('keyboard'))}
+    ${help('About Halfstop and its licences', '', () => shell.open('about'))}
+  </div>`;
+}

@@ -1,0 +1,31 @@
+import { html } from 'lit-html';
+import { openDialogBox } from '../kit/dialog.ts';
+import type { Shell } from '../shell.ts';
+import { pictureOf } from '../start/pictures.ts';
+import { verbs } from '../verbs.ts';
+import type { Workbook } from '../workbook.ts';
+
+/** A new sheet for the open book: blank, or one that knows its job. */
+export function addSheet(workbook: Workbook, _shell: Shell): void {
+  openDialogBox({ title: 'Add a sheet', className: 'wide-box' }, (close) => {
+    const add = (template: string | null) => {
+      close();
+      workbook.run(verbs.addSheet, { template });
+    };
+    return html`<ul class="box-body cards">
+      ${workbook.start.value.templates.map(
+        (one) =>
+          html`<li>
+            <button class="card" @click=${() => add(one.id)}>
+              ${pictureOf(one.id)}<b>${one.title}</b><span>${one.purpose}</span>
+            </button>
+          </li>`,
+      )}
+      <li>
+        <button class="card" autofocus @click=${() => add(null)}>
+          ${pictureOf('blank')}<b>Blank sheet</b><span>Rows and columns, and nothing in them.</span>
+        </button>
+      </li>
+    </ul>`;
+  });
+}

@@ -1,0 +1,30 @@
+import type { Shell } from '../shell.ts';
+import type { Workbook } from '../workbook.ts';
+import { about } from './about.ts';
+import { addSheet } from './add-sheet.ts';
+import { functionCard } from './function-card.ts';
+import { keyboard } from './keyboard.ts';
+import { names } from './names.ts';
+import { numberFormat } from './number-format.ts';
+import { replace } from './replace.ts';
+import { sheetProperties } from './sheet-properties.ts';
+
+export type DialogName =
+  'replace' | 'names' | 'format' | 'sheet' | 'add-sheet' | 'keyboard' | 'about' | 'function';
+
+type Open = (workbook: Workbook, shell: Shell, about?: string) => void;
+
+const dialogs: Readonly<Record<DialogName, Open>> = {
+  replace,
+  names,
+  format: numberFormat,
+  sheet: sheetProperties,
+  'add-sheet': addSheet,
+  keyboard,
+  about,
+  function: functionCard,
+};
+
+/** `about` says which sheet or function, where the dialog is about one. */
+export const openDialog = (name: DialogName, ...rest: Parameters<Open>): void =>
+  dialogs[name](...rest);

@@ -1,0 +1,105 @@
+import { html } from 'lit-html';
+import { Trash2 } from 'lucide-static';
+import { fieldsOf, openDialogBox } from '../kit/dialog.ts';
+import { icon } from '../kit/icon.ts';
+import { shown } from '../kit/written.ts';
+import type { Shell } from '../shell.ts';
+import { verbs } from '../verbs.ts';
+import type { NameEntry, Workbook } from '../workbook.ts';
+
+/** The names of the book: what they mean, what they come to; to change, to delete, to add. */
+export function names(workbook: Workbook, _shell: Shell): void {
+  openDialogBox({ title: 'Names', className: 'wide-box' }, (close) => {
+    const known = workbook.names.value;
+    return html`<div class="box-body">
+      ${
+        known.length > 0
+          ? html`<table class="names">
+              <thead>
+                <tr>
+                  <th>Name</th>
+                  <th>Means</th>
+                  <th>Comes to</th>
+                  <th></th>
+                </tr>
+              </thead>
+              <tbody>
+                ${known.map((name) => row(name, workbook, close))}
+              </tbody>
+            </table>`
+          : html`<p class="faint">
+              A name lets a formula say <i>key_side</i> instead of an address. The book has none
+              yet.
+            </p>`
+      }
+      ${adding(workbook)}
+    </div>`;
+  });
+}
+
+function row(name: NameEntry, workbook: Workbook, close: () => void) {
+  const { target } = name;
+  return html`<tr>
+    <td>
+      <input
+        class="input"
+        aria-label="Name ${name.name}"
+        .value=${name.name}
+        @change=${(event: Event) => {
+          const input = event.currentTarget as HTMLInputElement;
+          if (!workbook.run(verbs.renameName, { id: name.id, name: input.value.trim() }))
+            input.value = name.name;
+        }}
+      />
+    </td>
+    <td>
+      ${
+        target
+          ? html`<button
+              class="link"
+              @click=${() => {
+                close();
+                workbook.jump(target);
+              }}
+            >
+              ${name.meaning}
+            </button>`
+          : name.meaning
+      }
+    </td>
+    <td>${shown(name.value)}</td>
+    <td>
+      <button
+        class="glyph"
+        aria-label="Delete ${name.name}"
+        @click=${() => workbook.run(verbs.deleteName, { id: name.id })}
+      >
+        ${icon(Trash2)}
+      </button>
+    </td>
+  </tr>`;
+}
+
+function adding(workbook: Workbook) {
+  const add = (event: Event) => {
+    const fields = fieldsOf(event);
+    const form = event.currentTarget as HTMLFormElement;
+    const args = { name: fields.get('name')?.trim(), meaning: fields.get('meaning')?.trim() };
+    if (workbook.run(verbs.defineName, args)) form.reset();
+  };
+  return html`<form class="row" @submit=${add}>
+    <label class="field"
+      ><span>New name</span><input class="input" name="name" required autocomplete="off" autofocus
+    /></label>
+    <label class="field"
+      ><span>for</span
+      ><input
+        class="input"
+        name="meaning"
+        required
+        autocomplete="off"
+        .value=${workbook.entry.value.address}
+    /></label>
+    <button class="button lit">Add</button>
+  </form>`;
+}

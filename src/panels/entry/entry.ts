@@ -1,0 +1,128 @@
+import { html } from 'lit-html';
+import { live } from 'lit-html/directives/live.js';
+import { mount } from '../kit/mount.ts';
+import { computed, signal } from '../kit/signals.ts';
+import { shown } from '../kit/written.ts';
+import type { Shell } from '../shell.ts';
+import type { Workbook } from '../workbook.ts';
+import { helper, type HelperState } from './helper.ts';
+import { lex } from './lex.ts';
+import { nameBox } from './name-box.ts';
+import { accept, stemAt, suggest } from './suggest.ts';
+
+/** Where formulas and readings are written, with what the words could mean and what it comes to. */
+export function entryLine(host: HTMLElement, workbook: Workbook, shell: Shell): void {
+  const caret = signal(0);
+  const chosen = signal(0);
+  const dismissed = signal('');
+  const reason = signal('');
+
+  const state = computed<HelperState>(() => {
+    const { text, typing } = workbook.entry.value;
+    const at = Math.min(caret.value, text.length);
+    const stem = typing && dismissed.value !== text ? stemAt(text, at) : undefined;
+    const suggestions = stem
+      ? suggest(stem.words, workbook.functions.value, workbook.names.value)
+      : [];
+    return {
+      text,
+      typing,
+      caret: at,
+      stem,
+      suggestions,
+      chosen: chosen.value,
+      reason: reason.value,
+    };
+  });
+
+  const field = () => host.querySelector<HTMLInputElement>('.entry-text');
+  const type = (text: string, at: number) => {
+    caret.value = at;
+    chosen.value = 0;
+    reason.value = '';
+    workbook.type(text, at);
+  };
+  const take = (index: number): boolean => {
+    const { suggestions, stem, text, caret: at } = state.value;
+    const suggestion = suggestions[index];
+    if (!stem || !suggestion) return false;
+    const next = accept(text, at, stem, suggestion);
+    type(next.text, next.caret);
+    field()?.focus();
+    field()?.setSelectionRange(next.caret, next.caret);
+    return true;
+  };
+  const end = (then: Parameters<Workbook['enter']>[1]) => {
+    const taken = workbook.enter(workbook.entry.value.text, then);
+    reason.value = taken === true ? '' : taken;
+  };
+
+  const onKey = (event: KeyboardEvent) => {
+    const { suggestions } = state.value;
+    const open = suggestions.length > 0;
+    const step = open ? { ArrowDown: 1, ArrowUp: -1 }[event.key] : undefined;
+    if (event.isComposing) return;
+    if (step) chosen.value = (chosen.value + step + suggestions.length) % suggestions.length;
+    else if (open && (event.key === 'Tab' || event.key === 'Enter') && take(chosen.value)) void 0;
+    else if (event.key === 'Enter') end(event.shiftKey ? 'up' : 'down');
+    else if (event.key === 'Tab' && workbook.entry.value.typing)
+      end(event.shiftKey ? 'left' : 'right');
+    else if (event.key === 'Escape' && open) dismissed.value = workbook.entry.value.text;
+    else if (event.key === 'Escape') {
+      reason.value = '';
+      workbook.cancel();
+    } else return;
+    event.preventDefault();
+    event.stopPropagation();
+  };
+
+  const onInput = (event: Event) => {
+    const input = event.currentTarget as HTMLInputElement;
+    type(input.value, input.selectionStart ?? input.value.length);
+  };
+  const onCaret = (event: Event) => {
+    caret.value = (event.currentTarget as HTMLInputElement).selectionStart ?? 0;
+  };
+  const onScroll = (event: Event) => {
+    const input = event.currentTarget as HTMLInputElement;
+    const lit = input.previousElementSibling;
+    if (lit) lit.scrollLeft = input.scrollLeft;
+  };
+
+  mount(host, () => {
+    const { text, result, label, typing } = workbook.entry.value;
+    const { suggestions } = state.value;
+    return html`
+      ${nameBox(workbook)}
+      <div class="entry-field">
+        <div class="entry-lit" aria-hidden="true">
+          ${lex(text).map((piece) => html`<span class=${piece.kind}>${piece.text}</span>`)}
+        </div>
+        <input
+          class="entry-text"
+          aria-label="What is in ${workbook.entry.value.address}${label ? `, ${label}` : ''}"
+          role="combobox"
+          aria-autocomplete="list"
+          aria-expanded=${suggestions.length > 0}
+          aria-controls="entry-suggestions"
+          aria-activedescendant=${suggestions.length > 0 ? `suggestion-${chosen.value}` : ''}
+          aria-invalid=${reason.value !== ''}
+          aria-describedby="entry-help"
+          autocomplete="off"
+          autocapitalize="off"
+          spellcheck="false"
+          .value=${live(text)}
+          @input=${onInput}
+          @keydown=${onKey}
+          @keyup=${onCaret}
+          @click=${onCaret}
+          @scroll=${onScroll}
+        />
+      </div>
+      <output class="entry-result" aria-label="Result">
+        ${typing || text.startsWith('=') ? shown(result) : ''}
+      </output>
+      ${helper(state.value, workbook, shell, take)}
+    `;
+  });
+}

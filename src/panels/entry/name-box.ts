@@ -1,0 +1,35 @@
+import { html } from 'lit-html';
+import { live } from 'lit-html/directives/live.js';
+import type { Workbook } from '../workbook.ts';
+
+/** Where we are, and a place to write where to go: an address, a name, a sheet. */
+export function nameBox(workbook: Workbook) {
+  const { address, label } = workbook.entry.value;
+  const onKey = (event: KeyboardEvent) => {
+    const input = event.currentTarget as HTMLInputElement;
+    if (event.key === 'Enter') {
+      const reason = workbook.jumpTo(input.value);
+      if (reason) {
+        workbook.say(reason);
+        input.select();
+      }
+    } else if (event.key === 'Escape') {
+      input.value = address;
+      workbook.cancel();
+    }
+    event.stopPropagation();
+  };
+  return html`<label class="name-box">
+    <input
+      aria-label="Go to an address or a name"
+      autocomplete="off"
+      spellcheck="false"
+      size=${Math.max(3, address.length)}
+      .value=${live(address)}
+      @focus=${(event: Event) => (event.currentTarget as HTMLInputElement).select()}
+      @blur=${(event: Event) => ((event.currentTarget as HTMLInputElement).value = workbook.entry.value.address)}
+      @keydown=${onKey}
+    />
+    <span>${label}</span>
+  </label>`;
+}

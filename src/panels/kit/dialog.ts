@@ -1,0 +1,58 @@
+import { html } from 'lit-html';
+import { X } from 'lucide-static';
+import { icon } from './icon.ts';
+import { mount } from './mount.ts';
+
+export interface DialogOptions {
+  readonly title: string;
+  readonly className?: string;
+  /** Beside the work and not before it: the page stays in reach. */
+  readonly modeless?: boolean;
+}
+
+/** Opens a dialog that draws `view` until it is closed; focus goes back where it was. */
+export function openDialogBox(options: DialogOptions, view: (close: () => void) => unknown): void {
+  const { title, className = '', modeless = false } = options;
+  document.querySelector<HTMLDialogElement>(`dialog[data-title="${CSS.escape(title)}"]`)?.close();
+  const box = document.createElement('dialog');
+  const before = document.activeElement;
+  box.className = `box ${className}`;
+  box.dataset['title'] = title;
+  box.setAttribute('aria-label', title);
+  document.body.append(box);
+  const close = () => box.close();
+  const stop = mount(
+    box,
+    () => html`
+      <header>
+        <h2>${title}</h2>
+        <button class="glyph" aria-label="Close" @click=${close}>${icon(X)}</button>
+      </header>
+      ${view(close)}
+    `,
+  );
+  box.addEventListener('keydown', (event) => {
+    if (event.key === 'Escape' && modeless) close();
+    event.stopPropagation();
+  });
+  box.addEventListener('pointerdown', (event) => {
+    if (event.target === box && !modeless) close();
+  });
+  box.addEventListener('close', () => {
+    stop();
+    box.remove();
+    if (document.activeElement === document.body) (before as HTMLElement | null)?.focus();
+  });
+  if (modeless) box.show();
+  else box.showModal();
+  box.querySelector<HTMLElement>('[autofocus]')?.focus();
+}
+
+/** The fields of a form by name, as text; unticked boxes are missing. */
+export function fieldsOf(event: Event): ReadonlyMap<string, string> {
+  event.preventDefault();
+  const data = new FormData(event.currentTarget as HTMLFormElement);
+  return new Map(
+    [...data].flatMap(([name, value]) => (typeof value === 'string' ? [[name, value]] : [])),
+  );
+}

@@ -1,0 +1,19 @@
+import { html } from 'lit-html';
+import type { Shown } from '../workbook.ts';
+
+/** A lone fraction such as the 2/3 of `1 2/3`; not f/2.8, not 25/50, not a date. */
+const fraction = /(?<![\d/.])([1-9]\/(?:[2-9]|1[0-9]))(?![\d/.])/;
+
+/** Text with thirds set as fractions. */
+export function written(text: string): unknown {
+  const parts = text.split(fraction);
+  if (parts.length === 1) return text;
+  return parts.map((piece, index) =>
+    index % 2 === 1 ? html`<span class="fraction">${piece}</span>` : piece,
+  );
+}
+
+export const shown = ({ text, unit, tone }: Shown) =>
+  html`<span class="shown ${tone ?? ''}"
+    >${written(text)}${unit ? html` <small>${unit}</small>` : ''}</span
+  >`;

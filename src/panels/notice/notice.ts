@@ -1,0 +1,17 @@
+import { html } from 'lit-html';
+import { verbs } from '../verbs.ts';
+import type { Workbook } from '../workbook.ts';
+
+/** One sentence at a time: what was done, or why it was not. Read out as it appears. */
+export function notice(workbook: Workbook) {
+  const now = workbook.notice.value;
+  if (!now) return '';
+  return html`<div class="notice ${now.tone}">
+    <span>${now.sentence}</span>
+    ${
+      now.undo
+        ? html`<button class="link" @click=${() => workbook.run(verbs.undo)}>Undo</button>`
+        : ''
+    }
+  </div>`;
+}

@@ -1,0 +1,106 @@
+import { html } from 'lit-html';
+import { X } from 'lucide-static';
+import { icon } from '../kit/icon.ts';
+import { shape } from '../kit/shape.ts';
+import { shown, written } from '../kit/written.ts';
+import type { Screen } from '../screen.ts';
+import type { Shell } from '../shell.ts';
+import { verbs } from '../verbs.ts';
+import type { Link, SlipView, Workbook } from '../workbook.ts';
+
+const roles: Readonly<Record<SlipView['role'], string>> = {
+  reading: 'reading',
+  choice: 'choice',
+  given: 'given',
+  answer: 'answer',
+  result: 'result',
+  blank: 'blank',
+};
+
+/** What is known about the selected cell: is that right, and why. */
+export function slip(workbook: Workbook, screen: Screen, shell: Shell) {
+  const view = workbook.slip.value;
+  return html`
+    <div class="drawer-head">
+      <h2>Slip</h2>
+      <button class="glyph" aria-label="Close the slip" @click=${() => screen.toggle('slip')}>
+        ${icon(X)}
+      </button>
+    </div>
+    <div class="slip-body">
+      <p class="where">${view.address} · ${roles[view.role]}</p>
+      ${view.title ? html`<h2>${view.title}</h2>` : ''}
+      ${view.caption ? html`<p class="caption">${view.caption}</p>` : ''}
+      <p class="big ${view.value.text.length > 14 ? 'long' : ''}">${shown(view.value)}</p>
+      ${facts(view)} ${why(view, shell)}
+      ${view.remarks.map((remark) => html`<p class="remark">${remark}</p>`)}
+      ${chips('comes from', view.comesFrom, workbook)} ${chips('goes to', view.goesTo, workbook)}
+      ${note(view, workbook)}
+    </div>
+  `;
+}
+
+function facts(view: SlipView) {
+  if (view.facts.length === 0) return '';
+  return html`<dl>
+    ${view.facts.map(
+      (fact) =>
+        html`<div class=${fact.shape ?? ''}>
+          <dt>${fact.label}</dt>
+          <dd>${fact.shape ? shape(fact.shape) : ''}${written(fact.text)}</dd>
+        </div>`,
+    )}
+  </dl>`;
+}
+
+function why({ why: reason }: SlipView, shell: Shell) {
+  if (!reason) return '';
+  return html`<h3>why</h3>
+    <div class="worked">
+      <p class="formula">
+        ${reason.worked.map(({ text, number }) => (number ? html`<em>${text}</em>` : text))}
+      </p>
+      <p>${reason.summary}</p>
+      ${reason.limits ? html`<p>${reason.limits}</p>` : ''}
+      <button class="link" @click=${() => shell.open('function', reason.function)}>
+        ${reason.function}
+      </button>
+    </div>`;
+}
+
+/** Longer lists say how many more there are: a key side may go to thousands of cells. */
+const chipsHold = 12;
+
+function chips(heading: string, links: readonly Link[], workbook: Workbook) {
+  if (links.length === 0) return '';
+  const more = links.length - chipsHold;
+  return html`<h3>${heading}</h3>
+    <ul class="chips">
+      ${links.slice(0, chipsHold).map(
+        ({ label, target }) =>
+          html`<li>
+            <button class="chip" @click=${() => workbook.jump(target)}>
+              <span>${label}</span>
+            </button>
+          </li>`,
+      )}
+      ${more > 0 ? html`<li class="faint">and ${more} more</li>` : ''}
+    </ul>`;
+}
+
+function note(view: SlipView, workbook: Workbook) {
+  return html`<label class="note">
+    <span>note</span>
+    <textarea
+      rows="2"
+      placeholder="Write a note on this cell"
+      .value=${view.note}
+      @change=${(event: Event) =>
+        workbook.run(verbs.setNote, { note: (event.currentTarget as HTMLTextAreaElement).value })}
+      @keydown=${(event: KeyboardEvent) => {
+        if (event.key === 'Escape') (event.currentTarget as HTMLTextAreaElement).blur();
+        event.stopPropagation();
+      }}
+    ></textarea>
+  </label>`;
+}

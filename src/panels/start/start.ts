@@ -1,0 +1,84 @@
+import { html } from 'lit-html';
+import { Trash2 } from 'lucide-static';
+import { mark } from '../bar/mark.ts';
+import { icon } from '../kit/icon.ts';
+import type { Shell } from '../shell.ts';
+import { verbs } from '../verbs.ts';
+import type { KeptEntry, Workbook } from '../workbook.ts';
+import { pictureOf } from './pictures.ts';
+
+/** Where one goes on, or begins. */
+export function startPage(workbook: Workbook, shell: Shell) {
+  if (workbook.page.value !== 'start') return '';
+  const { kept, templates, trouble, busy } = workbook.start.value;
+  return html`<main aria-busy=${busy}>
+    <header>
+      <p class="sign">${mark()}<span>Halfstop</span></p>
+      <h1>A lighting workbook</h1>
+      <p>
+        Write down what the meter says. See how far each point is from the plan, in stops, and what
+        closes the gap.
+      </p>
+    </header>
+    ${trouble ? html`<p class="remark" role="alert">${trouble}</p>` : ''}
+    ${kept.length > 0 ? goOn(kept, workbook) : ''}
+    <section aria-labelledby="begin">
+      <h2 id="begin">${kept.length > 0 ? 'or begin' : 'begin'}</h2>
+      <ul class="cards">
+        ${templates.map((one) =>
+          card(one.id, one.title, one.purpose, () =>
+            workbook.run(verbs.newBook, { template: one.id }),
+          ),
+        )}
+        ${card(
+          'harbour-hours',
+          'Harbour Hours',
+          'A sample book to look round in: the light of a documentary in a sail loft and a boat shed.',
+          () => workbook.run(verbs.sample),
+        )}
+        ${card('blank', 'Blank book', 'One sheet with nothing in it.', () =>
+          workbook.run(verbs.newBook, { template: null }),
+        )}
+        ${card('file', 'Open a file', 'A book you or somebody else saved.', () =>
+          workbook.run(verbs.openFile),
+        )}
+      </ul>
+    </section>
+    <footer>
+      Books are kept on this device and nothing is sent anywhere.
+      <button class="link" @click=${() => shell.open('about')}>About and licences</button>
+    </footer>
+  </main>`;
+}
+
+function goOn(kept: readonly KeptEntry[], workbook: Workbook) {
+  return html`<section aria-labelledby="go-on">
+    <h2 id="go-on">go on where you left off</h2>
+    <ul class="kept">
+      ${kept.map(
+        (one) =>
+          html`<li>
+            <button class="kept-book" @click=${() => workbook.run(verbs.openBook, { id: one.id })}>
+              <b>${one.title}</b><span>${one.when}</span>
+            </button>
+            <button
+              class="glyph"
+              aria-label="Remove ${one.title} from this device"
+              title="Remove from this device"
+              @click=${() => workbook.run(verbs.removeBook, { id: one.id })}
+            >
+              ${icon(Trash2)}
+            </button>
+          </li>`,
+      )}
+    </ul>
+  </section>`;
+}
+
+function card(picture: string, title: string, purpose: string, go: () => void) {
+  return html`<li>
+    <button class="card" @click=${go}>
+      ${pictureOf(picture)}<b>${title}</b><span>${purpose}</span>
+    </button>
+  </li>`;
+}
