@@ -1,12 +1,13 @@
 import { defineConfig } from 'vite';
 import { gridAliases } from './src/grid/vite-aliases.ts';
 import { dist } from './src/tools/root.mjs';
-import { notices, policy } from './src/tools/vite-plugins.mjs';
+import { notices, onlyNamedPackages, policy } from './src/tools/vite-plugins.mjs';
 
 export default defineConfig({
   base: './',
   resolve: { alias: gridAliases },
-  plugins: [policy(), notices()],
+  plugins: [policy(), onlyNamedPackages(), notices()],
+  worker: { format: 'es', plugins: () => [onlyNamedPackages()] },
   build: {
     outDir: dist,
     emptyOutDir: true,

@@ -17,23 +17,29 @@ export function policy() {
   return { name: 'halfstop-policy', apply: 'build', transformIndexHtml: () => [tag] };
 }
 
-/** Puts our licence and those of others beside the app, and refuses a bundle with a package not among them. @returns {Plugin} */
+/** Refuses a bundle that contains a package which the notices do not name. @returns {Plugin} */
+export function onlyNamedPackages() {
+  return {
+    name: 'halfstop-only-named-packages',
+    apply: 'build',
+    generateBundle() {
+      const named = new Set(dependencies().flatMap(({ shipped, name }) => (shipped ? [name] : [])));
+      const found = [...this.getModuleIds()].map(packageOf);
+      const unnamed = found.find((name) => name !== undefined && !named.has(name));
+      if (unnamed) this.error(`${unnamed} is in the bundle but not among the notices.`);
+    },
+  };
+}
+
+/** Puts our licence and those of others beside the app. @returns {Plugin} */
 export function notices() {
   return {
     name: 'halfstop-notices',
     apply: 'build',
     generateBundle() {
-      const shipped = new Set(dependencies().flatMap((one) => (one.shipped ? [one.name] : [])));
-      const unnamed = [...this.getModuleIds()]
-        .map(packageOf)
-        .filter((name) => name && !shipped.has(name));
-      if (unnamed.length > 0) this.error(`In the bundle but not among the notices: ${unnamed[0]}.`);
+      const licence = readFileSync(join(root, 'LICENSE'), 'utf8');
+      this.emitFile({ type: 'asset', fileName: 'LICENSE.txt', source: licence });
       this.emitFile({ type: 'asset', fileName: 'THIRD-PARTY.txt', source: noticesText() });
-      this.emitFile({
-        type: 'asset',
-        fileName: 'LICENSE.txt',
-        source: readFileSync(join(root, 'LICENSE'), 'utf8'),
-      });
     },
   };
 }
