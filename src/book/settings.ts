@@ -1,3 +1,4 @@
+import type { WritingSettings } from '../../functions/quantities/settings.ts';
 import type { EntrySettings, Settings } from './types.ts';
 
 /** What a new book is set to, until its planner says otherwise. */
@@ -7,6 +8,7 @@ export const usualSettings: Settings = {
   length: 'm',
   shutter: 'time',
   fNumber: 'thirds',
+  currency: 'EUR',
   receptor: 'dome',
   // ISO 2720 allows 320 to 540 for a dome, 240 to 400 for a flat receptor, 10.6 to 13.4 reflected.
   domeConstant: 340,
@@ -15,7 +17,6 @@ export const usualSettings: Settings = {
   mainsHertz: 50,
   mainsVolts: 230,
   continuousShare: 0.8,
-  currency: 'EUR',
   tolerance: 1 / 3,
   zone: 'Etc/UTC',
   page: 'A4',
@@ -35,4 +36,20 @@ export function entrySettings({
   const known = kept.get(key) ?? { decimal, illuminance, length, shutter };
   kept.set(key, known);
   return known;
+}
+
+/** How a book's numbers are read and written. */
+export function writingSettings(settings: Settings): WritingSettings {
+  const { decimal, illuminance, length, shutter, fNumber, currency } = settings;
+  const luminance = illuminance === 'fc' ? 'fL' : 'cd/m²';
+  return {
+    decimal,
+    illuminance,
+    luminance,
+    length,
+    shutter,
+    fNumbers: fNumber,
+    clock: '24',
+    currency,
+  };
 }

@@ -1,3 +1,4 @@
+import type { Entry } from '../../functions/quantities/entry.ts';
 import type { QuantityName } from '../../functions/quantities/names.ts';
 import type { AxisName, Formula, Id, RangeReference } from '../formula/types.ts';
 
@@ -34,13 +35,14 @@ export type Content =
   | { readonly kind: 'blank' }
   /** In the base unit of the cell's quantity. */
   | { readonly kind: 'number'; readonly value: number }
-  | { readonly kind: 'text'; readonly value: string }
+  | { readonly kind: 'text'; readonly text: string }
   | { readonly kind: 'truth'; readonly value: boolean }
   | { readonly kind: 'formula'; readonly formula: Formula };
 
 /** The settings that decide how a typed text reads. Kept with each entry. */
 export interface EntrySettings {
   readonly decimal: '.' | ',';
+  /** Luminance goes with it: cd/m² with lx, fL with fc. */
   readonly illuminance: 'lx' | 'fc';
   readonly length: 'm' | 'ft';
   readonly shutter: 'time' | 'angle';
@@ -160,6 +162,7 @@ export const maxColumns = 1_000;
 
 // --- The book --------------------------------------------------------------------------------
 
+/** How things are written, and what the book's calculations start from. */
 export interface Settings extends EntrySettings {
   readonly fNumber: 'thirds' | 'halves' | 'tenths' | 'decimals';
   /** The receptor of readings that do not say. */
@@ -515,18 +518,16 @@ export interface History {
 
 // --- What comes from outside -------------------------------------------------------------------
 
-/** Reads what was typed into a cell. Formulas (a text that begins with `=`) never get here. */
+/**
+ * Reads what was typed into a cell: `readEntry` of functions/quantities with `writingSettings`
+ * (settings.ts). Formulas (a text that
+ * begins with `=`) never get here.
+ */
 export type ReadEntry = (
   text: string,
   quantity: QuantityName | undefined,
-  settings: EntrySettings,
-) => EntryRead | { readonly reason: string };
-
-export interface EntryRead {
-  readonly content: Exclude<Content, { readonly kind: 'formula' }>;
-  /** When the text had a unit: the quantity the cell takes. */
-  readonly quantity?: QuantityName;
-}
+  settings: Settings,
+) => Entry;
 
 /** What the makers of transactions need besides the document. */
 export interface Means {

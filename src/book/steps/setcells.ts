@@ -36,5 +36,6 @@ function sameContent(a: Content | undefined, b: Content | undefined): boolean {
 /** The number, text, truth or formula itself; `null` for a blank. */
 function heldIn(content: Content | undefined) {
   if (!content || content.kind === 'blank') return null;
-  return content.kind === 'formula' ? content.formula : content.value;
+  if (content.kind === 'formula') return content.formula;
+  return content.kind === 'text' ? content.text : content.value;
 }
