@@ -93,3 +93,8 @@ export const passing: Domain = { ...shareAboveZero, needsLight: true };
 export const filterLoss = sampled(zeroOrMore, 0, 20);
 export const opticalDensity = sampled(zeroOrMore, 0, 6);
 export const colourTemperature = sampled(positive, 1000, 20_000);
+
+export const chromaticityX = sampled(between(0, 1), 0.25, 0.5);
+export const chromaticityY = sampled(between(0, 1), 0.28, 0.45);
+/** Green above and magenta below the Planckian locus, as far as a colour temperature still means something. */
+export const duvRange = sampled(between(-0.05, 0.05), -0.03, 0.03);

@@ -65,6 +65,19 @@ export const sources = {
     title: 'Tables of neutral density labels, transmission and stops as filter makers print them.',
     kind: 'handbook',
   },
+  'CIE 15': {
+    title: 'CIE 15:2004, Colorimetry, 3rd edition.',
+    kind: 'standard',
+  },
+  'ISO 11664-1': {
+    title: 'ISO/CIE 11664-1:2019, Colorimetry. CIE standard colorimetric observers.',
+    kind: 'standard',
+  },
+  'Ohno 2013': {
+    title:
+      'Y. Ohno, Practical use and calculation of CCT and Duv, LEUKOS 10 (2014) 47–55, online 2013.',
+    kind: 'paper',
+  },
 } as const satisfies Record<string, Source>;
 
 export type SourceName = keyof typeof sources;
