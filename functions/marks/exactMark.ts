@@ -28,3 +28,8 @@ for (const { nominal, exact } of [...marks[1], ...marks[2]]) {
 export function exactMark(fNumber: number, parts?: Parts): number {
   return (parts === undefined ? ofAny : ofSeries[parts]).get(fNumber) ?? fNumber;
 }
+
+/** Whether a number is engraved on any of the scales. */
+export function isMark(fNumber: number): boolean {
+  return ofAny.has(fNumber);
+}

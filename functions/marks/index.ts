@@ -1,4 +1,4 @@
-export { exactMark } from './exactMark.ts';
+export { exactMark, isMark } from './exactMark.ts';
 export { inTenths, wholeAndTenths } from './inTenths.ts';
 export type { WholeAndTenths } from './inTenths.ts';
 export { nominalMark } from './nominalMark.ts';

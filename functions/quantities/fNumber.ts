@@ -1,4 +1,4 @@
-import { exactMark } from '../marks/index.ts';
+import { exactMark, isMark } from '../marks/index.ts';
 import { readAmount, vulgar, vulgarFractions } from './amount.ts';
 import { readNumber } from './number.ts';
 import type { Reader } from './parsed.ts';
@@ -35,8 +35,8 @@ function readMarkAndFraction(text: string): number | undefined {
   if (found === null) return undefined;
   const behind = text.slice(found[0].length).replace(/ ?stops?$/u, '');
   const stops = readBehind(behind);
-  const exact = exactOf(found[1]);
-  return stops === undefined || exact === undefined ? undefined : exact * 2 ** (stops / 2);
+  const fNumber = numberOf(found[1]) ?? 0;
+  return stops === undefined || fNumber === 0 ? undefined : exactMark(fNumber) * 2 ** (stops / 2);
 }
 
 /** Less than a stop, above or below the mark. */
@@ -52,17 +52,17 @@ function readBehind(text: string): number | undefined {
   return text.startsWith('-') || text.startsWith(' -') ? -stops : stops;
 }
 
-/** The marks of a split are neighbours, so `1/50` is none. */
+/** A split lies between neighbouring marks, so `1/50` and `2.81/3` (a space forgotten) are none. */
 function readSplit(text: string): number | undefined {
   const found = splitMarks.exec(text);
-  const one = exactOf(found?.[1]);
-  const other = exactOf(found?.[2] ?? found?.[3]);
-  if (one === undefined || other === undefined) return undefined;
-  const stopsApart = Math.abs(2 * Math.log2(other / one));
-  return stopsApart > 0 && stopsApart < 1 + 1e-9 ? Math.sqrt(one * other) : undefined;
+  const one = numberOf(found?.[1]);
+  const other = numberOf(found?.[2] ?? found?.[3]);
+  if (one === undefined || other === undefined || !isMark(one) || !isMark(other)) return undefined;
+  const stopsApart = Math.abs(2 * Math.log2(exactMark(other) / exactMark(one)));
+  if (stopsApart === 0 || stopsApart > 1 + 1e-9) return undefined;
+  return Math.sqrt(exactMark(one) * exactMark(other));
 }
 
-function exactOf(written: string | undefined): number | undefined {
-  const value = readNumber(written ?? '', { decimal: '.', small: true });
-  return value === undefined || value === 0 ? undefined : exactMark(value);
+function numberOf(written: string | undefined): number | undefined {
+  return readNumber(written ?? '', { decimal: '.', small: true });
 }

@@ -4,7 +4,7 @@ import { readDensity, readNdLabel } from './density.ts';
 import { readDuration } from './duration.ts';
 import { readFeetAndInches } from './feetAndInches.ts';
 import { readFNumber, readWrittenFNumber } from './fNumber.ts';
-import { readFrameRate, exactFrameRate } from './frameRate.ts';
+import { readFrameRate } from './frameRate.ts';
 import { readGauge } from './gauge.ts';
 import { readGreen, readWrittenGreen } from './green.ts';
 import { readKelvin } from './kelvin.ts';
@@ -24,7 +24,6 @@ import { readIso } from './speed.ts';
 import { readStops } from './stops.ts';
 import { longestEntry, shown, tidy } from './text.ts';
 import { readTruth } from './truth.ts';
-import { toBase } from './unit.ts';
 import { units } from './units.ts';
 import { readWithUnits } from './withUnits.ts';
 
@@ -74,19 +73,13 @@ export function readAs(
   context: ReadingContext = {},
 ): Reading {
   if (text.length > longestEntry) return refused(quantity, text, settings);
-  const tidied = tidy(text);
-  const reader = readers[quantity];
-  const parsed =
-    reader === undefined
-      ? readWithUnits(quantity, tidied, settings)
-      : reader(tidied, settings, context);
+  const parsed = readInside(quantity, tidy(text), settings, context);
   if (parsed === undefined) return refused(quantity, text, settings);
   if ('reason' in parsed) {
     const reason = localised(parsed.reason, settings);
     const { wrongKind } = parsed;
     return wrongKind === undefined ? { ok: false, reason } : { ok: false, reason, wrongKind };
   }
-  if (!Number.isFinite(parsed.value)) return refused(quantity, text, settings);
   return { ok: true, value: parsed.value, quantity, unitWritten: parsed.unitWritten };
 }
 
@@ -157,11 +150,21 @@ function findAny(text: string, settings: WritingSettings): Found | undefined {
   const unit = readAmount(text, settings)?.rest;
   const named = unit === undefined || unit === '' ? undefined : unitAnywhere(unit);
   if (named === undefined) return undefined;
-  const rule = { decimal: settings.decimal, small: units[named.quantity].small === true };
-  const amount = readAmount(text, rule);
-  if (amount === undefined) return undefined;
-  const value = toBase(named.unit, amount.value);
-  if (!Number.isFinite(value)) return undefined;
-  const exact = named.quantity === 'frameRate' ? exactFrameRate(value) : value;
-  return { quantity: named.quantity, parsed: { value: exact, unitWritten: true } };
+  const parsed = readInside(named.quantity, text, settings, {});
+  return parsed === undefined ? undefined : { quantity: named.quantity, parsed };
+}
+
+function readInside(
+  quantity: QuantityName,
+  text: string,
+  settings: WritingSettings,
+  context: ReadingContext,
+): Parsed {
+  const reader = readers[quantity];
+  const parsed =
+    reader === undefined
+      ? readWithUnits(quantity, text, settings)
+      : reader(text, settings, context);
+  const endless = parsed !== undefined && 'value' in parsed && !Number.isFinite(parsed.value);
+  return endless ? undefined : parsed;
 }

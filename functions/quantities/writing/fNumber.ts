@@ -1,4 +1,4 @@
-import { exactAt, exactMark, nominalMark, wholeAndTenths } from '../../marks/index.ts';
+import { exactAt, exactMark, isMark, nominalMark, wholeAndTenths } from '../../marks/index.ts';
 import type { WritingSettings } from '../settings.ts';
 import { writeNumber } from './number.ts';
 
@@ -11,8 +11,9 @@ const behind: Readonly<Record<'thirds' | 'halves', readonly string[]>> = {
 export function writeFNumber(value: number, settings: WritingSettings, decimals?: number): string {
   const exact = exactMark(value);
   const { fNumbers } = settings;
-  if (fNumbers === 'decimals' || decimals !== undefined || !(exact > 0) || exact === Infinity) {
-    return `f/${writeNumber(exact, settings, decimals)}`;
+  if (decimals !== undefined) return `f/${writeNumber(exact, settings, decimals)}`;
+  if (fNumbers === 'decimals' || !(exact > 0) || exact === Infinity) {
+    return `f/${writeNumber(inDecimals(exact), settings)}`;
   }
   if (fNumbers === 'tenths') {
     const { whole, tenths } = wholeAndTenths(exact);
@@ -24,4 +25,13 @@ export function writeFNumber(value: number, settings: WritingSettings, decimals?
   const stops = Math.floor(steps / parts);
   const mark = nominalMark(exactAt(stops), 1);
   return `f/${writeNumber(mark, settings)}${behind[fNumbers][steps - stops * parts] ?? ''}`;
+}
+
+/** Four digits, or as many as it takes not to be read as a mark: 2.79996 is not f/2.8. */
+function inDecimals(exact: number): number {
+  for (let places = 4; places <= 9; places += 1) {
+    const rounded = Number(exact.toPrecision(places));
+    if (!isMark(rounded) || exactMark(rounded) === exact) return rounded;
+  }
+  return exact;
 }

@@ -1,17 +1,20 @@
 import type { WritingSettings } from '../settings.ts';
 import { foot } from '../units/space.ts';
-import { writeNumber } from './number.ts';
+import { rounded, writeNumber } from './number.ts';
 import { written } from './written.ts';
 import type { Written } from './written.ts';
 
 /** Feet: `10'6"` where it is whole inches, else decimal feet. */
 export function writeFeet(value: number, settings: WritingSettings, decimals?: number): Written {
-  const inches = Math.round((Math.abs(value) / foot) * 12);
-  const exact = Math.abs(inches - (Math.abs(value) / foot) * 12) <= 1e-6;
-  if (decimals !== undefined || !exact || inches % 12 === 0 || inches > 1e6) {
+  const feet = Math.abs(value) / foot;
+  const inches = [feet, rounded(feet, { typed: 6 })]
+    .map((size) => size * 12)
+    .find((size) => Math.abs(size - Math.round(size)) <= 1e-6);
+  const whole = Math.round(inches ?? 0);
+  if (decimals !== undefined || whole % 12 === 0 || whole > 1e6) {
     return written(writeNumber(value / foot, settings, decimals, { typed: 6 }), 'ft');
   }
-  return written(`${value < 0 ? '−' : ''}${Math.floor(inches / 12)}'${inches % 12}"`);
+  return written(`${value < 0 ? '−' : ''}${Math.floor(whole / 12)}'${whole % 12}"`);
 }
 
 /** Feet and inches, to the nearest half inch. */

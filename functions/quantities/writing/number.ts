@@ -26,7 +26,11 @@ export function writeNumber(
   return withSigns(/^-0(?:\.0*)?$/u.test(text) ? text.slice(1) : text, settings);
 }
 
-function rounded(value: number, { significant = 4, decimals, typed = 9 }: Digits): number {
+/** The number that is shown for a value: as typed, or rounded where it does not end by itself. */
+export function rounded(
+  value: number,
+  { significant = 4, decimals, typed = 9 }: Digits = {},
+): number {
   const asTyped = Number(value.toPrecision(typed));
   if (Math.abs(asTyped - value) <= 1e-12 * Math.abs(value)) return asTyped;
   if (decimals !== undefined) return Number(value.toFixed(Math.min(decimals, 20))) + 0;

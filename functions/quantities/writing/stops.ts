@@ -36,7 +36,7 @@ export function writeDecimalStops(
 }
 
 function unitOf(value: number): string {
-  return Math.abs(value) > 1 + near || Math.abs(value) < near ? 'stops' : 'stop';
+  return Math.abs(value) > 1 + near || Math.abs(value) <= near ? 'stops' : 'stop';
 }
 
 /** "1 ⅔", "−⅓" or undefined where no usual fraction is near. */

@@ -1,5 +1,5 @@
 import type { WritingSettings } from '../settings.ts';
-import { writeNumber } from './number.ts';
+import { rounded, writeNumber } from './number.ts';
 import { written } from './written.ts';
 import type { Written, WritingFormat } from './written.ts';
 
@@ -22,8 +22,12 @@ export function writeTime(
 
 /** Under a tenth of a second always a fraction; up to a second only if it is one of a whole number. */
 function asFraction(value: number, settings: WritingSettings): string {
-  const over = 1 / value;
-  const whole = Math.abs(over - Math.round(over)) <= 1e-9 * over;
-  const fraction = value > 1e-9 && (value < 0.1 || (value < 1 && whole));
-  return fraction ? `1/${writeNumber(over, settings)}` : writeNumber(value, settings);
+  if (value < 1e-9 || value >= 1) return writeNumber(value, settings);
+  const whole = [value, rounded(value)].map((time) => 1 / time).find(isWhole);
+  if (whole === undefined && value >= 0.1) return writeNumber(value, settings);
+  return `1/${writeNumber(whole ?? 1 / value, settings)}`;
+}
+
+function isWhole(number: number): boolean {
+  return Math.abs(number - Math.round(number)) <= 1e-9 * number;
 }
