@@ -1,0 +1,125 @@
+import { formulaFrom } from '../../formula/bind.ts';
+import type { Spot } from '../look.ts';
+import { addressAt, cellAtSpot, placeAt, quantityAround, typedText } from '../look.ts';
+import { entrySettings } from '../settings.ts';
+import type { CellAt, Document, Id, Means, Refusal, Settings, Transaction } from '../types.ts';
+import type { Entered } from './entered.ts';
+import { withEntry } from './entered.ts';
+import { Growing, beyondSheet } from './growing.ts';
+import { counted, refused } from './made.ts';
+
+/** A text for a cell. */
+export interface Entry extends Spot {
+  readonly text: string;
+  /** Settings to read it under, where they are not the book's: a decimal comma in a pasted file. */
+  readonly under?: Partial<Settings>;
+}
+
+/** An entry that could not be read; its text is in no cell. */
+export interface Unread extends Entry {
+  readonly reason: string;
+  /** In a formula: the character that the reason is about. */
+  readonly at?: number;
+}
+
+export interface Enterings {
+  readonly ok: true;
+  readonly transaction: Transaction;
+  readonly unread: readonly Unread[];
+  /** A sentence that helps and stops no one: how `1/50` in a plain cell could be meant. */
+  readonly hints: readonly (Spot & { readonly hint: string })[];
+}
+
+/**
+ * Types texts into cells. A text that begins with `=` is a formula; others are read by the cell's
+ * quantity. Text as it already stands in the cell is no edit. One unreadable text refuses the whole,
+ * unless `keepGoing`: then it is left out and listed.
+ */
+export function enter(
+  document: Document,
+  means: Means,
+  entries: readonly Entry[],
+  { keepGoing = false, label }: { keepGoing?: boolean; label?: string } = {},
+): Enterings | (Refusal & { readonly unread: readonly Unread[] }) {
+  const growing = new Growing(document, means);
+  const cells = new Map<Id, CellAt[]>();
+  const unread: Unread[] = [];
+  const hints: (Spot & { hint: string })[] = [];
+  for (const entry of entries) {
+    if (isAsItStands(document, entry)) continue;
+    const entered = read(document, means, growing, entry);
+    if ('reason' in entered) {
+      unread.push({ ...entry, ...entered });
+      if (!keepGoing) return { ...refused(entered.reason), unread };
+      continue;
+    }
+    if (entered.hint !== undefined) hints.push({ ...spotOnly(entry), hint: entered.hint });
+    const cell = withEntry(cellAtSpot(document, entry), entered.entered);
+    const [row, column] = linesOf(growing, entry);
+    const ofSheet = cells.get(entry.sheet) ?? [];
+    if (row !== undefined && column !== undefined) ofSheet.push({ row, column, cell });
+    cells.set(entry.sheet, ofSheet);
+  }
+  const sets = [...cells].map(([sheet, at]) => ({ kind: 'setCells', sheet, cells: at }) as const);
+  const steps = sets.length > 0 ? [...growing.steps, ...sets] : [];
+  const transaction = { label: label ?? labelFor(entries), steps, ...goTo(sets) };
+  return { ok: true, transaction, unread, hints };
+}
+
+function goTo(sets: readonly { readonly sheet: Id; readonly cells: readonly CellAt[] }[]) {
+  const [first] = sets;
+  if (!first) return {};
+  const rows = [...new Set(first.cells.map(({ row }) => row))];
+  const columns = [...new Set(first.cells.map(({ column }) => column))];
+  return { go: { sheet: first.sheet, rows, columns } };
+}
+
+function labelFor(entries: readonly Entry[]): string {
+  const [only] = entries;
+  return entries.length === 1 && only
+    ? `Enter ${addressAt(only)}`
+    : `Enter ${counted(entries.length, 'cell')}`;
+}
+
+const spotOnly = ({ sheet, row, column }: Spot): Spot => ({ sheet, row, column });
+
+function isAsItStands(document: Document, entry: Entry): boolean {
+  const place = placeAt(document, entry);
+  return (place ? typedText(document, place) : '') === entry.text;
+}
+
+function linesOf(growing: Growing, { sheet, row, column }: Spot) {
+  return [growing.lineAt(sheet, 'rows', row), growing.lineAt(sheet, 'columns', column)] as const;
+}
+
+type Read = { entered: Entered; hint?: string | undefined } | { reason: string; at?: number };
+
+function read(document: Document, means: Means, growing: Growing, entry: Entry): Read {
+  const sheet = document.sheet(entry.sheet);
+  if (!sheet) return { reason: 'The sheet is no longer in the book.' };
+  const fits =
+    growing.has(sheet.id, 'rows', entry.row) && growing.has(sheet.id, 'columns', entry.column);
+  if (!fits) return { reason: beyondSheet };
+  if (entry.text === '') return { entered: { content: { kind: 'blank' } } };
+  if (entry.text.startsWith('=')) {
+    const formula = formulaFrom(entry.text, sheet.id, growing);
+    return 'reason' in formula ? formula : { entered: { content: { kind: 'formula', formula } } };
+  }
+  return readText(document, means, entry);
+}
+
+/** By the quantity of the cell, of the area over it or of its column. */
+function readText(document: Document, means: Means, entry: Entry): Read {
+  const sheet = document.sheet(entry.sheet);
+  const place = placeAt(document, entry);
+  const own = place && sheet?.cell(place.row, place.column)?.quantity;
+  const around = place && sheet ? quantityAround(document, sheet, place) : undefined;
+  const settings = { ...document.settings, ...entry.under };
+  const result = means.readEntry(entry.text, own ?? around, settings);
+  if ('reason' in result) return result;
+  const { content, quantity, hint } = result;
+  if (content.kind === 'blank') return { entered: { content } };
+  const said = quantity !== undefined && quantity !== around ? { quantity } : {};
+  const under = entrySettings(settings);
+  return { entered: { content, typed: entry.text, under, ...said }, hint };
+}
