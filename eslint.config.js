@@ -68,7 +68,10 @@ export default defineConfig(
       '@typescript-eslint/no-floating-promises': 'error',
       '@typescript-eslint/no-misused-promises': 'error',
       '@typescript-eslint/await-thenable': 'error',
-      '@typescript-eslint/switch-exhaustiveness-check': 'error',
+      '@typescript-eslint/switch-exhaustiveness-check': [
+        'error',
+        { considerDefaultExhaustiveForUnions: true },
+      ],
     },
   },
   {
@@ -83,6 +86,11 @@ export default defineConfig(
   {
     files: ['src/app/**/*.ts', 'src/tools/**'],
     rules: { 'no-restricted-syntax': ['error', ...markup] },
+  },
+  {
+    // Generated: one line for each function.
+    files: ['functions/index.ts'],
+    rules: { 'house/long-file': 'off', 'max-lines': 'off' },
   },
   { files: ['**/*.js'], extends: [tseslint.configs.disableTypeChecked] },
 );

@@ -1,0 +1,35 @@
+/** Knip reads scripts only: what else refers to files is told to it as imports. */
+const asImports = (paths) => paths.map((path) => `import '${path}';`).join('\n');
+
+const usedByStyles = (text) =>
+  asImports([...text.matchAll(/(?:@import|url\()\s*['"]([^'"]+)['"]/g)].map(([, path]) => path));
+
+const usedByPages = (text) =>
+  asImports(
+    [...text.matchAll(/(?:src|href)="([^"]+\.(?:ts|css))"/g)].map(([, path]) =>
+      path.startsWith('/') ? import.meta.dirname + path : path,
+    ),
+  );
+
+export default {
+  entry: [
+    'index.html',
+    'functions/index.ts',
+    'src/cli/main.ts',
+    'src/grid/handsontable/stubs/*.ts',
+    'src/tools/*.mjs',
+    'src/tools/generate/*.{mjs,ts}',
+    'src/tools/pictures/*.mjs',
+    'tests/**/*.test.ts',
+    'tests/bench/*.bench.ts',
+    'tests/browser/pages/*.html',
+    'tests/fuzz/*.ts',
+  ],
+  project: [
+    '{functions,src,templates,tests}/**/*.{ts,mjs,css,html}',
+    '*.config.{ts,js}',
+    'index.html',
+  ],
+  ignoreExportsUsedInFile: true,
+  compilers: { css: usedByStyles, html: usedByPages },
+};
