@@ -18,25 +18,12 @@ function functions() {
     .sort((one, other) => (one.family + '/' + one.name < other.family + '/' + other.name ? -1 : 1));
 }
 
-/** The catalogue of all functions, from the files in their folders. */
+/** The list of all functions, from the files in their folders. */
 export function generate() {
-  const all = functions();
-  const names = all.map(({ name }) => `  ${name},\n`).join('');
-  const imports = all.map(({ family, name }) => `import ${name} from './${family}/${name}.ts';\n`);
+  const exports = functions().map(
+    ({ family, name }) => `export { default as ${name} } from './${family}/${name}.ts';\n`,
+  );
   const text = `// Written by src/tools/generate/catalogue.mjs from the files of this folder.
-import type { AnyDefinition } from './define.ts';
-${imports.join('')}
-export {
-${names}};
-
-/** Every function of the library, by family and name. */
-export const catalogue: readonly AnyDefinition[] = [
-${names}];
-
-/** The same by name, in capitals. */
-export const byName: ReadonlyMap<string, AnyDefinition> = new Map(
-  catalogue.map((definition) => [definition.name, definition]),
-);
-`;
-  return [{ path: 'functions/index.ts', text }];
+${exports.join('')}`;
+  return [{ path: 'functions/all.ts', text }];
 }

@@ -1,0 +1,8 @@
+import type { CallSettings } from '../../../../functions/call.ts';
+import { defaultWriting } from '../../../../functions/quantities/settings.ts';
+
+/** A book as it is when nothing was changed. */
+export const settings: CallSettings = {
+  writing: defaultWriting,
+  book: { receptor: 340, continuousShare: 0.8, tolerance: 1 / 3 },
+};
