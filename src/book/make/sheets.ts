@@ -1,0 +1,112 @@
+import { faultOfSheetName, maxSheetNameLength } from '../../formula/naming.ts';
+import { contentAs, contentOf } from '../content.ts';
+import { emptySheet } from '../newdocument.ts';
+import type { Document, Id, Means, SheetContent, SheetProperties, Transaction } from '../types.ts';
+import type { Made } from './made.ts';
+import { made, refused } from './made.ts';
+
+type MadeSheet =
+  (Made & { readonly ok: false }) | { ok: true; transaction: Transaction; sheet: Id };
+
+const gone = 'The sheet is no longer in the book.';
+
+/** A new sheet at a position of the contents; without a name it gets the next free one. */
+export function addSheet(
+  document: Document,
+  means: Pick<Means, 'newId'>,
+  properties: Partial<SheetProperties> = {},
+  at: number = document.sheets.length,
+): MadeSheet {
+  const name = properties.name ?? freeSheetName(document, 'Sheet 1');
+  return adding(document, emptySheet(means.newId(), { ...properties, name }), at, 'Add a sheet');
+}
+
+/** A sheet made elsewhere (a template, an import), under a free name. */
+export function placeSheet(
+  document: Document,
+  content: SheetContent,
+  at: number = document.sheets.length,
+  label = 'Add a sheet',
+): MadeSheet {
+  const name = freeSheetName(document, content.properties.name);
+  const properties = { ...content.properties, name };
+  return adding(document, { ...content, properties }, at, label);
+}
+
+/** A copy of a sheet right behind it. Its formulas refer to the copy where they referred to itself. */
+export function duplicateSheet(
+  document: Document,
+  means: Pick<Means, 'newId'>,
+  sheet: Id,
+): MadeSheet {
+  const content = contentOf(document, sheet);
+  if (!content) return refused(gone);
+  const copy = contentAs(content, means.newId());
+  const at = document.sheets.findIndex(({ id }) => id === sheet) + 1;
+  return placeSheet(document, copy, at, 'Duplicate the sheet');
+}
+
+function adding(document: Document, content: SheetContent, at: number, label: string): MadeSheet {
+  const fault = faultFor(document, content.properties.name);
+  if (fault !== undefined) return refused(fault);
+  const transaction = { label, steps: [{ kind: 'addSheet', content, at }] } as const;
+  return { ok: true, transaction, sheet: content.id };
+}
+
+export function removeSheet(document: Document, sheet: Id): Made {
+  if (!document.sheet(sheet)) return refused(gone);
+  if (document.sheets.length === 1) return refused('A book keeps at least one sheet.');
+  return made('Delete the sheet', [{ kind: 'removeSheet', sheet }]);
+}
+
+/** To a position in the contents, counted without the sheet itself. */
+export function moveSheet(document: Document, sheet: Id, to: number): Made {
+  const from = document.sheets.findIndex(({ id }) => id === sheet);
+  if (from < 0) return refused(gone);
+  return made('Move the sheet', from === to ? [] : [{ kind: 'moveSheet', sheet, to }]);
+}
+
+/** Name, title, purpose, phase, tolerance, freeze. */
+export function describeSheet(
+  document: Document,
+  sheet: Id,
+  properties: Partial<SheetProperties>,
+  label = properties.name === undefined ? 'Change the sheet' : 'Rename the sheet',
+): Made {
+  const before = document.sheet(sheet)?.properties;
+  if (!before) return refused(gone);
+  const { name } = properties;
+  const other = name === undefined ? undefined : document.sheetNamed(name);
+  const fault =
+    name === undefined || other?.id === sheet
+      ? name !== undefined && faultOfSheetName(name)?.reason
+      : faultFor(document, name);
+  if (fault) return refused(fault);
+  const keys = Object.keys(properties) as (keyof SheetProperties)[];
+  const changes = keys.some((key) => properties[key] !== before[key]);
+  return made(label, changes ? [{ kind: 'setSheet', sheet, properties }] : []);
+}
+
+/** Keeps the first rows and columns in view. */
+export function freeze(document: Document, sheet: Id, rows: number, columns: number): Made {
+  const label = rows + columns > 0 ? 'Freeze' : 'Unfreeze';
+  return describeSheet(document, sheet, { frozenRows: rows, frozenColumns: columns }, label);
+}
+
+function faultFor(document: Document, name: string): string | undefined {
+  const other = document.sheetNamed(name);
+  return other
+    ? `There is already a sheet “${other.properties.name}”.`
+    : faultOfSheetName(name)?.reason;
+}
+
+/** The name itself, or with the next free number behind it. */
+export function freeSheetName(document: Document, wanted: string): string {
+  if (!document.sheetNamed(wanted)) return wanted;
+  const stem = wanted.replace(/\s*\d+$/, '');
+  for (let number = 2; ; number++) {
+    const tail = ` ${String(number)}`;
+    const name = stem.slice(0, maxSheetNameLength - tail.length) + tail;
+    if (!document.sheetNamed(name)) return name;
+  }
+}
