@@ -4,18 +4,18 @@ import { dirname, join } from 'node:path';
 import { afterEach, expect, test } from 'vitest';
 import { checkLayers } from '../../../src/tools/check-layers.mjs';
 
-let folder: string | undefined;
+const folders: string[] = [];
 
 afterEach(async () => {
-  if (folder !== undefined) await rm(folder, { recursive: true });
-  folder = undefined;
+  for (const folder of folders.splice(0)) await rm(folder, { recursive: true });
 });
 
 /** What the check says of a house made of these files. */
 async function check(
   files: Record<string, string>,
 ): Promise<{ modules: number; faults: string[] }> {
-  folder = await realpath(await mkdtemp(join(tmpdir(), 'halfstop-layers-')));
+  const folder = await realpath(await mkdtemp(join(tmpdir(), 'halfstop-layers-')));
+  folders.push(folder);
   for (const [path, text] of Object.entries(files)) {
     await mkdir(dirname(join(folder, path)), { recursive: true });
     await writeFile(join(folder, path), text);
