@@ -1,12 +1,12 @@
 import { html } from 'lit-html';
 import { live } from 'lit-html/directives/live.js';
+import { tokensOf } from '../../formula/tokens.ts';
 import { mount } from '../kit/mount.ts';
 import { computed, signal } from '../kit/signals.ts';
 import { shown } from '../kit/written.ts';
 import type { Shell } from '../shell.ts';
 import type { Workbook } from '../workbook.ts';
 import { helper, type HelperState } from './helper.ts';
-import { lex } from './lex.ts';
 import { nameBox } from './name-box.ts';
 import { accept, stemAt, suggest } from './suggest.ts';
 
@@ -95,9 +95,7 @@ export function entryLine(host: HTMLElement, workbook: Workbook, shell: Shell): 
     return html`
       ${nameBox(workbook)}
       <div class="entry-field">
-        <div class="entry-lit" aria-hidden="true">
-          ${lex(text).map((piece) => html`<span class=${piece.kind}>${piece.text}</span>`)}
-        </div>
+        <div class="entry-lit" aria-hidden="true">${colours(text)}</div>
         <input
           class="entry-text"
           aria-label="What is in ${workbook.entry.value.address}${label ? `, ${label}` : ''}"
@@ -125,4 +123,10 @@ export function entryLine(host: HTMLElement, workbook: Workbook, shell: Shell): 
       ${helper(state.value, workbook, shell, take)}
     `;
   });
+}
+
+/** The entry in its parts; what is no formula has none. */
+function colours(text: string) {
+  if (!text.startsWith('=')) return html`<span>${text}</span>`;
+  return tokensOf(text).map((token) => html`<span class=${token.kind}>${token.text}</span>`);
 }

@@ -1,9 +1,9 @@
 import { html } from 'lit-html';
 import type { AnyDefinition, Parameter } from '../../../functions/define.ts';
+import { callAtCaret } from '../../formula/caret.ts';
 import { measure } from '../kit/quantities.ts';
 import type { Shell } from '../shell.ts';
 import type { Workbook } from '../workbook.ts';
-import { openCall } from './lex.ts';
 import type { Stem, Suggestion } from './suggest.ts';
 
 export interface HelperState {
@@ -24,9 +24,9 @@ export function helper(
   shell: Shell,
   take: (index: number) => boolean,
 ) {
-  const call = state.typing ? openCall(state.text, state.caret) : undefined;
+  const call = state.typing ? callAtCaret(state.text, state.caret) : undefined;
   const definition = call
-    ? workbook.functions.value.find((one) => one.name === call.name.toUpperCase())
+    ? workbook.functions.value.find((one) => one.name === call.name)
     : undefined;
   const empty = state.suggestions.length === 0 && !definition && state.reason === '';
   return html`<div id="entry-help" class="entry-help" ?hidden=${empty}>

@@ -1,50 +1,19 @@
 import type { ParameterKind } from '../../../functions/define.ts';
+import { units } from '../../../functions/quantities/units.ts';
+
+const openings = {
+  level: 'any light level',
+  measured: 'a reading with its unit',
+  receptor: 'dome, flat or a constant',
+  anything: 'anything',
+} as const;
+
+type Opening = keyof typeof openings;
+const isOpening = (kind: ParameterKind): kind is Opening => kind in openings;
 
 /** What a parameter or a result measures, in words and with its base unit. */
-const words: Readonly<Record<ParameterKind, string>> = {
-  illuminance: 'illuminance in lux',
-  luminance: 'luminance in cd/m²',
-  intensity: 'luminous intensity in candela',
-  flux: 'luminous flux in lumens',
-  length: 'distance in metres',
-  area: 'area in square metres',
-  angle: 'angle in degrees',
-  time: 'exposure time in seconds',
-  frameRate: 'frames per second',
-  fNumber: 'f-number',
-  iso: 'speed, ISO',
-  ev: 'exposure value',
-  stops: 'stops',
-  ratio: 'ratio',
-  factor: 'factor',
-  density: 'density',
-  greenCorrection: 'green correction in CC',
-  share: 'share, 0 to 1',
-  colourTemperature: 'colour temperature in kelvin',
-  mired: 'mired',
-  duv: 'Duv',
-  chromaticity: 'chromaticity',
-  power: 'power in watts',
-  apparentPower: 'apparent power in VA',
-  voltage: 'volts',
-  current: 'amps',
-  energy: 'watt-hours',
-  charge: 'amp-hours',
-  conductorArea: 'section in mm²',
-  frequency: 'frequency in hertz',
-  weight: 'weight in kilograms',
-  temperature: 'temperature in °C',
-  duration: 'length of time in hours',
-  money: 'money',
-  number: 'a plain number',
-  text: 'text',
-  dateTime: 'date and time',
-  truth: 'true or false',
-  verdict: 'a verdict in words',
-  level: 'any light level',
-  receptor: 'dome, flat or a constant',
-  measured: 'a reading with its unit',
-  anything: 'anything',
-};
-
-export const measure = (kind: ParameterKind): string => words[kind];
+export function measure(kind: ParameterKind): string {
+  if (isOpening(kind)) return openings[kind];
+  const { words, base } = units[kind];
+  return base === '' || words.includes(base) ? words : `${words} in ${base}`;
+}

@@ -1,0 +1,103 @@
+import { effectsTouch } from './touched.ts';
+import type { Book, Change } from '../book/types.ts';
+import type { Context } from '../commands/command.ts';
+import type { Engine, Recalculated } from '../engine/types.ts';
+import { signal, type ReadonlySignal } from '../panels/kit/signals.ts';
+import { createSession, type Session, type SessionState } from '../session/session.ts';
+import { literalEngine } from './literal-engine.ts';
+
+/** A book on the desk: with its session, its engine, and ticks that tell the screen to look again. */
+export interface Desk {
+  readonly id: string;
+  readonly book: Book;
+  readonly session: Session;
+  readonly context: Context;
+  readonly engine: Engine;
+  readonly state: ReadonlySignal<SessionState>;
+  /** Goes up once all who listen to the book and the engine have heard of a change. */
+  readonly changed: ReadonlySignal<number>;
+  /** The same after a pause, for what looks at whole sheets. */
+  readonly settled: ReadonlySignal<number>;
+  /** Cells to paint anew, told right after `changed`. */
+  onPaint(paint: (what: Recalculated & { readonly structure: boolean }) => void): void;
+  /** The engine has loaded. */
+  calculateWith(engine: Engine): void;
+  close(): void;
+}
+
+/** Long enough not to look at whole sheets between two key presses. */
+const pause = 80;
+
+export function createDesk(id: string, book: Book): Desk {
+  const { document } = book;
+  const session = createSession(document.sheets[0]?.id ?? '');
+  let engine = literalEngine(document);
+  const state = signal(session.state);
+  const changed = signal(0);
+  const settled = signal(0);
+  let paint: Parameters<Desk['onPaint']>[0] = () => undefined;
+  let waiting: { cells: Recalculated['cells'][number][]; all: boolean; structure: boolean } | null =
+    null;
+  let timer: ReturnType<typeof setTimeout> | undefined;
+
+  /** Everything that one change sets off is told of together, when all of it has happened. */
+  const tell = (cells: Recalculated['cells'], all: boolean, structure: boolean): void => {
+    if (!waiting) {
+      waiting = { cells: [], all: false, structure: false };
+      queueMicrotask(flush);
+    }
+    for (const cell of cells) waiting.cells.push(cell);
+    waiting.all ||= all;
+    waiting.structure ||= structure;
+  };
+  const flush = (): void => {
+    const what = waiting;
+    waiting = null;
+    if (!what) return;
+    changed.value += 1;
+    paint(what);
+    clearTimeout(timer);
+    timer = setTimeout(() => (settled.value += 1), pause);
+  };
+
+  const stops = [
+    session.listen((next) => (state.value = next)),
+    book.listen((change: Change) => {
+      const { cells, all, structure } = effectsTouch(document, change);
+      const shown = session.state.sheet;
+      if (!document.sheet(shown)) session.show(document.sheets[0]?.id ?? '');
+      tell(cells, all, structure);
+    }),
+  ];
+
+  return {
+    id,
+    book,
+    session,
+    context: {
+      book,
+      session,
+      get engine() {
+        return engine;
+      },
+    },
+    get engine() {
+      return engine;
+    },
+    state,
+    changed,
+    settled,
+    onPaint: (painter) => (paint = painter),
+    calculateWith(loaded) {
+      engine.dispose();
+      engine = loaded;
+      stops.push(loaded.listen(({ cells, all }) => tell(cells, all, false)));
+      tell([], true, false);
+    },
+    close() {
+      clearTimeout(timer);
+      for (const stop of stops) stop();
+      engine.dispose();
+    },
+  };
+}

@@ -1,0 +1,88 @@
+import { cellAtSpot, placeAt, typedText } from '../book/look.ts';
+import type { Cell, Format, LineProperties, Sheet } from '../book/types.ts';
+import { shownCell, type ShownCell } from '../check/shown.ts';
+import { columnLetters } from '../formula/address.ts';
+import type { CellPicture, GridModel } from '../grid/contract.ts';
+import { apart } from '../panels/views/show.ts';
+import type { Desk } from './desk.ts';
+
+/** Lines to scroll into beyond what is written, so that a sheet never looks full. */
+const spare = { rows: 60, columns: 6 };
+const least = { rows: 100, columns: 16 };
+const usualWidth = 96;
+
+/** The sheet in view as the grid asks for it. */
+export function gridModel(desk: Desk): GridModel {
+  const { book, session } = desk;
+  const { document } = book;
+  const sheet = (): Sheet | undefined => document.sheet(session.state.sheet);
+  const columnProperties = (column: number): LineProperties | undefined => {
+    const id = sheet()?.columns.idAt(column);
+    return id === undefined ? undefined : sheet()?.columns.properties(id);
+  };
+  return {
+    get name() {
+      const { title, name } = sheet()?.properties ?? { title: '', name: '' };
+      return title || name;
+    },
+    get rowCount() {
+      return Math.max(least.rows, (sheet()?.rows.length ?? 0) + spare.rows);
+    },
+    get columnCount() {
+      return Math.max(least.columns, (sheet()?.columns.length ?? 0) + spare.columns);
+    },
+    get frozen() {
+      const { frozenRows = 0, frozenColumns = 0 } = sheet()?.properties ?? {};
+      return { rows: frozenRows, columns: frozenColumns };
+    },
+    columnWidth: (column) => columnProperties(column)?.size ?? usualWidth,
+    rowLabel: (row) => String(row + 1),
+    columnLabel: columnLetters,
+    cell(row, column) {
+      const spot = { sheet: session.state.sheet, row, column };
+      const cell = cellAtSpot(document, spot);
+      const line = columnProperties(column);
+      if (!cell && !line?.role) return blank;
+      const format = { ...line?.format, ...cell?.format };
+      return picture(
+        cell,
+        shownCell(document, desk.engine, spot),
+        format,
+        cell?.role ?? line?.role,
+      );
+    },
+    editText(row, column) {
+      const place = placeAt(document, { sheet: session.state.sheet, row, column });
+      return place ? typedText(document, place) : '';
+    },
+    used: () => ({ rows: sheet()?.rows.length ?? 0, columns: sheet()?.columns.length ?? 0 }),
+  };
+}
+
+const blank: CellPicture = { text: '' };
+
+const shapes = { 'in range': 'agrees', lost: 'under' } as const;
+
+function picture(
+  cell: Cell | undefined,
+  shown: ShownCell,
+  format: Format,
+  role: Cell['role'],
+): CellPicture {
+  const { verdict, tone, number, sentence } = shown;
+  const { text, unit } = apart(shown.text, shown.unit, shown.whole);
+  const isText = cell?.content.kind === 'text';
+  const shape = verdict === 'in range' || verdict === 'lost' ? shapes[verdict] : verdict;
+  return {
+    text: verdict === 'waits' && sentence !== undefined ? sentence : text,
+    align: format.align ?? (number || (tone && !verdict) ? 'right' : 'left'),
+    ...(unit !== undefined && { unit }),
+    ...(format.bold && (isText ? { heading: true } : { bold: true })),
+    ...(format.italic && { italic: true }),
+    ...(tone && { state: tone === 'quiet' ? 'waiting' : 'error' }),
+    ...(role && { role }),
+    ...(shape && { verdict: shape }),
+    ...(cell?.note && { note: true }),
+    ...(sentence !== undefined && { described: sentence }),
+  };
+}

@@ -1,0 +1,134 @@
+import { lightQuantities, type QuantityName } from '../../../functions/quantities/names.ts';
+import type { Value } from '../../../functions/values.ts';
+import { isError, type FunctionError } from '../../../functions/values.ts';
+import EVENNESS from '../../../functions/stops/EVENNESS.ts';
+import FAVERAGE from '../../../functions/stops/FAVERAGE.ts';
+import FCOMBINE from '../../../functions/stops/FCOMBINE.ts';
+import FSPREAD from '../../../functions/stops/FSPREAD.ts';
+import SPREAD from '../../../functions/stops/SPREAD.ts';
+import { cellAtSpot } from '../../book/look.ts';
+import type { Role } from '../../book/types.ts';
+import type { SheetSelection } from '../../session/session.ts';
+import type { Fact, FootView } from '../workbook.ts';
+import type { Look } from './look.ts';
+import { say } from './show.ts';
+
+/** A selection larger than this is not added up at every move of the pointer. */
+const most = 20_000;
+
+/** Things of which a sum means something. */
+const adding: ReadonlySet<QuantityName> = new Set<QuantityName>([
+  ...lightQuantities,
+  ...(['length', 'area', 'time', 'power', 'apparentPower', 'current', 'energy'] as const),
+  ...(['charge', 'weight', 'duration', 'money', 'number', 'density'] as const),
+]);
+
+interface Numbers {
+  readonly quantity: QuantityName | undefined;
+  readonly values: readonly number[];
+  readonly count: number;
+}
+
+/** The numbers selected, if they are of one quantity. */
+function numbersIn(look: Look, sheet: string, { ranges }: SheetSelection): Numbers {
+  const { engine, document } = look;
+  const extent = document.sheet(sheet);
+  const values: number[] = [];
+  const quantities = new Set<QuantityName | undefined>();
+  let count = 0;
+  for (const { from, to } of ranges) {
+    const lastRow = Math.min(to.row, (extent?.rows.length ?? 0) - 1);
+    const lastColumn = Math.min(to.column, (extent?.columns.length ?? 0) - 1);
+    for (let row = from.row; row <= lastRow; row += 1)
+      for (let column = from.column; column <= lastColumn && count < most; column += 1) {
+        const value = engine.valueOf({ sheet, row, column });
+        if (value === null || isError(value)) continue;
+        count += 1;
+        if (typeof value !== 'number') continue;
+        values.push(value);
+        quantities.add(engine.quantityOf({ sheet, row, column }));
+      }
+  }
+  const [quantity, another] = [...quantities];
+  return { quantity: another === undefined ? quantity : 'number', values, count };
+}
+
+type Amount = readonly [label: string, quantity: QuantityName, value: Value | FunctionError];
+
+function lightAmounts(quantity: QuantityName, values: readonly number[]): readonly Amount[] {
+  const sum = values.reduce((total, value) => total + value, 0);
+  return [
+    ['sum', quantity, sum],
+    ['average in light', quantity, sum / values.length],
+    ['spread', 'stops', SPREAD.run(values)],
+    ['lowest over mean', 'ratio', EVENNESS.run(values)],
+  ];
+}
+
+function readingAmounts(values: readonly number[]): readonly Amount[] {
+  return [
+    ['combined', 'fNumber', FCOMBINE.run(values)],
+    ['average in light', 'fNumber', FAVERAGE.run(values)],
+    ['spread', 'stops', FSPREAD.run(values)],
+  ];
+}
+
+function amounts({ quantity = 'number', values }: Numbers, volts: number): readonly Amount[] {
+  if (quantity === 'fNumber') return readingAmounts(values);
+  if (lightQuantities.some((light) => light === quantity)) return lightAmounts(quantity, values);
+  const sum = values.reduce((total, value) => total + value, 0);
+  if (quantity === 'apparentPower')
+    return [
+      ['sum', quantity, sum],
+      [`at ${volts} V`, 'current', sum / volts],
+    ];
+  if (adding.has(quantity)) return [['sum', quantity, sum]];
+  return [
+    ['lowest', quantity, Math.min(...values)],
+    ['highest', quantity, Math.max(...values)],
+  ];
+}
+
+/** What the selection amounts to, said the way the trade adds such things up. */
+export function footFacts(look: Look, sheet: string, selection: SheetSelection): readonly Fact[] {
+  const numbers = numbersIn(look, sheet, selection);
+  if (numbers.count < 2) return [];
+  if (numbers.values.length < 2) return [{ label: 'cells', text: String(numbers.count) }];
+  const { writing, document } = look;
+  return [
+    ...amounts(numbers, document.settings.mainsVolts).map(([label, quantity, value]) => ({
+      label,
+      text: say(value, quantity, writing),
+    })),
+    { label: 'numbers', text: String(numbers.values.length) },
+  ];
+}
+
+const order: readonly Role[] = ['reading', 'choice', 'given', 'answer'];
+
+/** Which marks the sheet uses, for the legend. */
+export function rolesOn({ document }: Look, id: string): readonly Role[] {
+  const sheet = document.sheet(id);
+  if (!sheet) return [];
+  const used = new Set<Role | undefined>();
+  for (const { cell } of sheet.cells()) used.add(cell.role);
+  for (const column of sheet.columns.ids) used.add(sheet.columns.properties(column)?.role);
+  return order.filter((role) => used.has(role));
+}
+
+export function footView(
+  look: Look,
+  sheet: string,
+  selection: SheetSelection,
+  roles: readonly Role[],
+): FootView {
+  const cell = cellAtSpot(look.document, { sheet, ...selection.focus });
+  return {
+    facts: footFacts(look, sheet, selection),
+    roles,
+    hint:
+      cell?.role === 'reading'
+        ? 'Select several readings to see their average in light and their spread in stops'
+        : '',
+  };
+}

@@ -1,0 +1,10 @@
+import type { WritingSettings } from '../../../functions/quantities/settings.ts';
+import type { Document } from '../../book/types.ts';
+import type { Engine } from '../../engine/types.ts';
+
+/** What views are made from: the book as it is, what it comes to, and how numbers are said. */
+export interface Look {
+  readonly document: Document;
+  readonly engine: Engine;
+  readonly writing: WritingSettings;
+}

@@ -1,0 +1,118 @@
+import { units } from '../../../functions/quantities/units.ts';
+import { inEveryUnit } from '../../../functions/quantities/everyUnit.ts';
+import type { QuantityName } from '../../../functions/quantities/names.ts';
+import { isError } from '../../../functions/values.ts';
+import { cellAtSpot, formulaText, typedText, placeAt } from '../../book/look.ts';
+import type { Cell } from '../../book/types.ts';
+import type { CellBlock, CellPlace, Explanation } from '../../engine/types.ts';
+import type { Fact, Link, SlipView, Target, Why } from '../workbook.ts';
+import { addressFrom, blockAddress } from './address.ts';
+import { columnCaption, rowCaption } from './captions.ts';
+import type { Look } from './look.ts';
+import { say, showCell } from './show.ts';
+import { targetFacts } from './target.ts';
+import { workedFormula } from './worked.ts';
+
+/** Units that say more of a calculated number than the one it is shown in; a handful at most. */
+const mostUnits = 4;
+
+export function slipView(look: Look, at: CellPlace): SlipView {
+  const { document, engine } = look;
+  const { sheet, row, column } = at;
+  const cell = cellAtSpot(document, at);
+  const explanation = engine.explain(at);
+  const { value } = explanation;
+  const quantity = engine.quantityOf(at) ?? explanation.quantity;
+  const shown = showCell(look, at);
+  const isNumber = typeof value === 'number';
+  const why = whyOf(look, explanation);
+  return {
+    address: blockAddress(at, at, 'cells'),
+    role: cell?.role ?? (isBlank(cell) ? 'blank' : 'result'),
+    title: rowCaption(document, sheet, row, column),
+    caption: columnCaption(document, sheet, row, column),
+    value: shown,
+    facts: [
+      ...targetFacts(look, at, cell, value, quantity),
+      ...typedFact(look, at, cell, shown.text),
+      ...(isNumber ? unitFacts(look, quantity, value) : []),
+      ...receptorFacts(look, cell),
+      ...argumentFacts(look, explanation),
+      ...nameFact(look, at),
+    ],
+    ...(why && { why }),
+    comesFrom: explanation.precedents.map((block) => linkTo(look, sheet, targetOf(block))),
+    goesTo: explanation.dependents.map((place) =>
+      linkTo(look, sheet, { sheet: place.sheet, from: place }),
+    ),
+    remarks: explanation.remarks,
+    note: cell?.note ?? '',
+  };
+}
+
+const isBlank = (cell: Cell | undefined) => !cell || cell.content.kind === 'blank';
+
+function typedFact(look: Look, at: CellPlace, cell: Cell | undefined, shown: string): Fact[] {
+  const place = placeAt(look.document, at);
+  const typed = place ? typedText(look.document, place) : '';
+  if (typed === '' || typed === shown) return [];
+  return [{ label: cell?.content.kind === 'formula' ? 'formula' : 'typed', text: typed }];
+}
+
+function unitFacts({ writing }: Look, quantity: QuantityName | undefined, value: number): Fact[] {
+  if (quantity === undefined || quantity === 'number') return [];
+  const [, ...others] = inEveryUnit(quantity, value, writing);
+  const text = others
+    .slice(0, mostUnits)
+    .map((written) => written.text)
+    .join(' · ');
+  return text === '' ? [] : [{ label: `also, ${units[quantity].words}`, text }];
+}
+
+function receptorFacts({ document }: Look, cell: Cell | undefined): Fact[] {
+  if (!cell?.receptor && !cell?.pointed) return [];
+  const { domeConstant, flatConstant } = document.settings;
+  const constant = cell.receptor === 'dome' ? domeConstant : flatConstant;
+  const metered = cell.receptor ? `${cell.receptor}, C = ${constant}` : '';
+  return [{ label: 'metered', text: [metered, cell.pointed].filter(Boolean).join(', ') }];
+}
+
+/** What the function was handed, by the names of its parameters. */
+function argumentFacts({ writing }: Look, { call }: Explanation): Fact[] {
+  return (call?.args ?? [])
+    .filter(({ value }) => value !== undefined)
+    .map(({ name, value = null, quantity, text, leftOut }) => ({
+      label: `${name.replaceAll('_', ' ')}${leftOut ? ', left out' : text && text !== String(value) ? `, ${text}` : ''}`,
+      text: isError(value) || value === null ? '–' : say(value, quantity, writing),
+    }));
+}
+
+function nameFact({ document }: Look, { sheet, row, column }: CellPlace): Fact[] {
+  const address = `$${blockAddress({ row, column }, { row, column }, 'cells').replace(/(\d)/, '$$$1')}`;
+  const called = document.names.filter(
+    ({ formula }) => formulaText(document, formula, sheet) === `=${address}`,
+  );
+  return called.map(({ name }) => ({ label: 'named', text: name }));
+}
+
+function whyOf(look: Look, { call, value }: Explanation): Why | undefined {
+  if (!call) return undefined;
+  const { definition, args } = call;
+  return {
+    function: definition.name,
+    worked: isError(value) ? [] : workedFormula(definition, args, value, look.writing),
+    summary: definition.summary,
+    limits: definition.limits,
+  };
+}
+
+const targetOf = ({ sheet, from, to }: CellBlock): Target => ({ sheet, from, to });
+
+function linkTo(look: Look, from: string, target: Target): Link {
+  const { document } = look;
+  const { sheet } = target;
+  const { row, column } = target.from;
+  const words =
+    columnCaption(document, sheet, row, column) || rowCaption(document, sheet, row, column);
+  return { label: [addressFrom(document, from, target), words].filter(Boolean).join(' '), target };
+}
