@@ -6,6 +6,8 @@ export interface Domain {
   readonly needsLight?: true;
   /** Where random samples for the tests are drawn from. */
   readonly samples: readonly [low: number, high: number];
+  /** Only these, of which the samples are then drawn. */
+  readonly choices?: readonly number[];
 }
 
 export const any: Domain = { says: 'any number', allows: () => true, samples: [-10, 10] };
@@ -98,3 +100,22 @@ export const chromaticityX = sampled(between(0, 1), 0.25, 0.5);
 export const chromaticityY = sampled(between(0, 1), 0.28, 0.45);
 /** Green above and magenta below the Planckian locus, as far as a colour temperature still means something. */
 export const duvRange = sampled(between(-0.05, 0.05), -0.03, 0.03);
+
+/** One of a few numbers and nothing between them. */
+export function oneOf(...choices: readonly [number, ...number[]]): Domain {
+  const last = choices.at(-1) ?? choices[0];
+  return {
+    says: `${choices.slice(0, -1).join(', ')} or ${last}`,
+    allows: (value) => choices.includes(value),
+    samples: [choices[0], last],
+    choices,
+  };
+}
+
+/** Things that are counted: 1, 2, 3 and so on. */
+export const countFromOne: Domain = {
+  says: 'a whole number, 1 or more',
+  allows: (value) => Number.isInteger(value) && value >= 1,
+  samples: [1, 6],
+  choices: [1, 2, 3, 4, 5, 6],
+};

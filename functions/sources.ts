@@ -78,6 +78,14 @@ export const sources = {
       'Y. Ohno, Practical use and calculation of CCT and Duv, LEUKOS 10 (2014) 47–55, online 2013.',
     kind: 'paper',
   },
+  'IEC 60050-131': {
+    title: 'IEC 60050-131:2002, International Electrotechnical Vocabulary. Circuit theory.',
+    kind: 'standard',
+  },
+  'IEC 60228': {
+    title: 'IEC 60228:2004, Conductors of insulated cables.',
+    kind: 'standard',
+  },
 } as const satisfies Record<string, Source>;
 
 export type SourceName = keyof typeof sources;

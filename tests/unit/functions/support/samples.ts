@@ -37,7 +37,9 @@ function sampleOf(
   if (parameter.quantity === 'truth') return chance() < 0.5;
   const { domain, kinds } = parameter;
   if (!domain) return fromExamples(definition, index, chance);
-  const value = between(domain.samples, chance);
+  const { choices } = domain;
+  const chosen = choices?.[Math.floor(chance() * choices.length)];
+  const value = chosen ?? between(domain.samples, chance);
   if (!domain.allows(value)) {
     throw new Error(`${definition.name}: ${parameter.name} does not allow its own sample ${value}`);
   }
