@@ -55,7 +55,7 @@ function registerPlugin(plugin: typeof FunctionPlugin): void {
   HyperFormula.registerFunctionPlugin(plugin as never, { enGB: translations });
 }
 
-/** The `as` in ISO 8601, and nothing else: `4:1` is a ratio and `1/50` a shutter time. */
+/** As in ISO 8601, and nothing else: `4:1` is a ratio and `1/50` a shutter time. */
 const isoDate = /^(\d{4})-(\d{2})-(\d{2})(?:[ T](\d{2}):(\d{2})(?::(\d{2}))?)?$/;
 
 const config: Partial<ConfigParams> = {
@@ -64,6 +64,8 @@ const config: Partial<ConfigParams> = {
   undoLimit: 0,
   maxRows: 1_048_576,
   maxColumns: 16_384,
+  // `SUMPRODUCT((A1:A9>1)*B1:B9)` is understood; what remains a list at the end is refused in `mend`.
+  useArrayArithmetic: true,
   currencySymbol: [],
   parseDateTime(text) {
     const match = isoDate.exec(text.trim());
@@ -75,14 +77,13 @@ const config: Partial<ConfigParams> = {
   },
 };
 
-/** A calculator with these sheets and names in it, calculated. */
+/** A calculator with these sheets in it, calculated. */
 export function calculator(
   sheets: Parameters<typeof HyperFormula.buildFromSheets>[0],
-  names: NonNullable<Parameters<typeof HyperFormula.buildFromSheets>[2]>,
   context: CalculatorContext,
 ): HyperFormula {
   prepare();
-  return HyperFormula.buildFromSheets(sheets, { ...config, context }, names);
+  return HyperFormula.buildFromSheets(sheets, { ...config, context });
 }
 
 interface Evaluator {

@@ -1,6 +1,9 @@
 import type { WrittenCorner, WrittenEnd } from '../formula/address.ts';
 import type { WrittenReference } from '../formula/written.ts';
-import type { AxisName, Corner, Id, Layout, LineEnd, Reference } from '../formula/types.ts';
+import type { FunctionError } from '../../functions/values.ts';
+import type { Document } from '../book/types.ts';
+import type { AxisName, Corner, Id, Layout, LineEnd, Node, Reference } from '../formula/types.ts';
+import { extentOf } from '../formula/write.ts';
 import type { CellBlock } from './types.ts';
 
 /** A reference as HyperFormula wants it: by position, its sheet by id. */
@@ -18,74 +21,68 @@ export type Placed =
       readonly from: WrittenEnd;
       readonly to: WrittenEnd;
     }
-  | { readonly kind: 'name'; readonly name: string }
-  | { readonly kind: 'lost' };
+  /** A name that stands for a constant or a formula. */
+  | { readonly kind: 'expression'; readonly tree: Node; readonly references: readonly Placed[] }
+  /** Nothing to refer to, and why. */
+  | { readonly kind: 'refused'; readonly error: FunctionError };
 
-/** Where lines are; the engine never mints any. */
-export type Lines = Pick<Layout, 'nameOfSheet' | 'indexOf' | 'nearest'>;
+export type PlacedCells = Exclude<Placed, { readonly kind: 'expression' | 'refused' }>;
 
-const lost: Placed = { kind: 'lost' };
+export const lost: Placed = {
+  kind: 'refused',
+  error: { code: '#REF!', message: 'The formula points to a cell that was deleted.' },
+};
 
-/** Where a formula's reference points now. */
-export function place(reference: Reference, lines: Lines): Placed {
-  if (reference.kind === 'name' || reference.kind === 'lost') return reference;
-  const { sheet } = reference;
-  if (lines.nameOfSheet(sheet) === undefined) return lost;
-  if (reference.kind === 'cell') {
-    const row = exact(reference.at.row, sheet, 'rows', lines);
-    const column = exact(reference.at.column, sheet, 'columns', lines);
-    return row && column ? { kind: 'cell', sheet, at: { row, column } } : lost;
-  }
-  if (reference.kind === 'range') return placeRange(reference.from, reference.to, sheet, lines);
-  const span = placeSpan(reference.from, reference.to, sheet, reference.kind, lines);
-  return span ? { kind: reference.kind, sheet, ...span } : lost;
+/** Where a reference to cells points now. */
+export function placeCells(
+  reference: Exclude<Reference, { readonly kind: 'name' }>,
+  layout: Layout,
+): Placed {
+  if (reference.kind === 'lost') return lost;
+  const extent = extentOf(reference, layout);
+  if (!extent) return lost;
+  const { sheet, top, left, bottom, right } = extent;
+  if (reference.kind === 'cell')
+    return { kind: 'cell', sheet, at: corner(reference.at, top, left) };
+  const { kind, from, to } = reference;
+  if (kind === 'range')
+    return { kind, sheet, from: corner(from, top, left), to: corner(to, bottom, right) };
+  const [first, last] = kind === 'rows' ? [top, bottom] : [left, right];
+  return { kind, sheet, from: end(from, first), to: end(to, last) };
 }
 
-function exact(
-  { id, fixed }: LineEnd,
-  sheet: Id,
-  axis: AxisName,
-  lines: Lines,
-): WrittenEnd | undefined {
-  const index = lines.indexOf(sheet, axis, id);
-  return index < 0 ? undefined : { index, fixed };
+function end({ fixed }: LineEnd, index: number): WrittenEnd {
+  return { index, fixed };
 }
 
-function placeRange(from: Corner, to: Corner, sheet: Id, lines: Lines): Placed {
-  const rows = placeSpan(from.row, to.row, sheet, 'rows', lines);
-  const columns = placeSpan(from.column, to.column, sheet, 'columns', lines);
-  if (!rows || !columns) return lost;
-  return {
-    kind: 'range',
-    sheet,
-    from: { row: rows.from, column: columns.from },
-    to: { row: rows.to, column: columns.to },
-  };
+function corner({ row, column }: Corner, top: number, left: number): WrittenCorner {
+  return { row: end(row, top), column: end(column, left) };
 }
 
-/** Ends whose line is gone stand for the nearest living line inside; without one, nothing is left. */
-function placeSpan(
-  from: LineEnd,
-  to: LineEnd,
-  sheet: Id,
-  axis: AxisName,
-  lines: Lines,
-): { readonly from: WrittenEnd; readonly to: WrittenEnd } | undefined {
-  const low = lines.nearest(sheet, axis, from.id, 'from');
-  const high = lines.nearest(sheet, axis, to.id, 'to');
-  if (low < 0 || high < low) return undefined;
-  return { from: { index: low, fixed: from.fixed }, to: { index: high, fixed: to.fixed } };
+/** Whether every line that a reference names is still on its sheet. */
+export function isWhole(reference: Reference, layout: Layout): boolean {
+  if (reference.kind === 'name') return true;
+  if (reference.kind === 'lost') return false;
+  const { kind, sheet } = reference;
+  if (layout.nameOfSheet(sheet) === undefined) return false;
+  const there = (axis: AxisName, { id }: LineEnd) => layout.indexOf(sheet, axis, id) >= 0;
+  const both = ({ row, column }: Corner) => there('rows', row) && there('columns', column);
+  if (kind === 'cell') return both(reference.at);
+  if (kind === 'range') return both(reference.from) && both(reference.to);
+  return there(kind, reference.from) && there(kind, reference.to);
 }
 
 /** Where a reference points that was just read from a text, seen from the sheet `own`. */
-export function placeWritten(
-  written: WrittenReference,
+export function placeWrittenCells(
+  written: Exclude<WrittenReference, { readonly kind: 'name' }>,
   own: Id,
   sheetNamed: (name: string) => Id | undefined,
-): Placed | { readonly reason: string } {
-  if (written.kind === 'name') return written;
+): Placed {
   const sheet = written.sheet === undefined ? own : sheetNamed(written.sheet);
-  if (sheet === undefined) return { reason: `There is no sheet “${written.sheet ?? ''}”.` };
+  if (sheet === undefined) {
+    const message = `There is no sheet “${written.sheet ?? ''}”.`;
+    return { kind: 'refused', error: { code: '#REF!', message } };
+  }
   if (written.kind === 'cell') return { kind: 'cell', sheet, at: written.at };
   if (written.kind === 'range') {
     const rows = inOrder(written.from.row, written.to.row);
@@ -106,23 +103,20 @@ function inOrder(a: WrittenEnd, b: WrittenEnd): readonly [WrittenEnd, WrittenEnd
 }
 
 /** The cells a reference means. Whole columns and rows end where the sheet ends. */
-export function blockOf(
-  placed: Placed,
-  size: (sheet: Id) => { readonly rows: number; readonly columns: number },
-): CellBlock | undefined {
-  if (placed.kind === 'name' || placed.kind === 'lost') return undefined;
-  const { sheet } = placed;
-  if (placed.kind === 'cell') {
-    const at = { row: placed.at.row.index, column: placed.at.column.index };
-    return { sheet, from: at, to: at };
-  }
-  if (placed.kind === 'range') {
-    const corner = ({ row, column }: WrittenCorner) => ({ row: row.index, column: column.index });
-    return { sheet, from: corner(placed.from), to: corner(placed.to) };
-  }
-  const last = size(sheet);
+export function blockOf(placed: Placed, document: Document): CellBlock | undefined {
+  if (placed.kind === 'expression' || placed.kind === 'refused') return undefined;
+  return { sheet: placed.sheet, ...cornersOf(placed, document) };
+}
+
+function cornersOf(placed: PlacedCells, document: Document): Pick<CellBlock, 'from' | 'to'> {
+  const at = ({ row, column }: WrittenCorner) => ({ row: row.index, column: column.index });
+  if (placed.kind === 'cell') return { from: at(placed.at), to: at(placed.at) };
+  if (placed.kind === 'range') return { from: at(placed.from), to: at(placed.to) };
+  const { rows, columns } = document.sheet(placed.sheet) ?? { rows: nothing, columns: nothing };
   const [low, high] = [placed.from.index, placed.to.index];
   return placed.kind === 'rows'
-    ? { sheet, from: { row: low, column: 0 }, to: { row: high, column: last.columns - 1 } }
-    : { sheet, from: { row: 0, column: low }, to: { row: last.rows - 1, column: high } };
+    ? { from: { row: low, column: 0 }, to: { row: high, column: columns.length - 1 } }
+    : { from: { row: 0, column: low }, to: { row: rows.length - 1, column: high } };
 }
+
+const nothing = { length: 0 };

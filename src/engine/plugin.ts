@@ -26,13 +26,12 @@ import { fromCellError, toCellError } from './errors.ts';
 
 /** What our functions need to know while a book calculates; HyperFormula hands it on as `context`. */
 export interface CalculatorContext {
-  settings: CallSettings;
+  /** What a sheet's functions fall back on. */
+  settingsFor(sheet: number): CallSettings;
   readonly clock: (() => Date) | undefined;
   readonly chance: (() => number) | undefined;
-  /** A cell as people name it, seen from another sheet or its own: `B2`, `Walk!B2`. */
-  addressFor(cell: SimpleCellAddress, fromSheet: number): string;
-  /** A named cell as people wrote it, from the name HyperFormula has for it. */
-  nameFor(engineName: string): string;
+  /** A token for a cell, which stands in messages until they are read: see marks.ts. */
+  addressFor(cell: SimpleCellAddress): string;
   /** What a cell measures, for functions that take readings of several kinds. */
   quantityAt(cell: SimpleCellAddress): QuantityName | undefined;
 }
@@ -56,11 +55,10 @@ export function pluginFor(definitions: readonly AnyDefinition[]): typeof Functio
     );
 
     answer(definition: AnyDefinition, ast: Call, state: State): Answer {
-      if (!state.arraysFlag) {
-        const values = ast.args.map((argument) => this.evaluateAst(argument, state as never));
+      const values = ast.args.map((argument) => this.evaluateAst(argument, state as never));
+      if (!values.some((value, index) => isList(value, parameterAt(definition, index))))
         return this.work(definition, ast, values, state);
-      }
-      // Inside SUMPRODUCT and its like, a range where one value is wanted means one call a cell.
+      // A range where one value is wanted means one call for each cell, as SUMPRODUCT wants it.
       return this.runFunction(
         ast.args,
         state as never,
@@ -80,7 +78,7 @@ export function pluginFor(definitions: readonly AnyDefinition[]): typeof Functio
       const args = ast.args.map((argument, index) =>
         argumentOf(argument, values[index], parameterAt(definition, index), state, context),
       );
-      return handBack(call(definition, args, context.settings));
+      return handBack(call(definition, args, context.settingsFor(state.formulaAddress.sheet)));
     }
   }
   for (const definition of definitions) {
@@ -91,6 +89,10 @@ export function pluginFor(definitions: readonly AnyDefinition[]): typeof Functio
     });
   }
   return LightFunctions;
+}
+
+function isList(value: unknown, parameter: Parameter | undefined): boolean {
+  return value instanceof SimpleRangeValue && parameter?.range !== true;
 }
 
 function parameterAt({ parameters }: AnyDefinition, index: number): Parameter | undefined {
@@ -135,9 +137,7 @@ function argumentOf(
     const at = placeOf(ast, state, context);
     return at === undefined ? blank : { blank: true, at };
   }
-  return value instanceof SimpleRangeValue
-    ? rangeOf(value, parameter, state, context)
-    : scalarOf(value);
+  return value instanceof SimpleRangeValue ? rangeOf(value, parameter, context) : scalarOf(value);
 }
 
 /** A number from a cell that knows what it measures. */
@@ -155,12 +155,11 @@ function scalarOf(value: unknown): Value | FunctionError {
   return typeof value === 'object' ? (value as { val: number }).val : (value as Value);
 }
 
-/** How people name the cell an argument points to: its address, or the name they gave it. */
+/** Where an argument points, if it is a single cell. */
 function placeOf(ast: Ast, state: State, context: CalculatorContext): string | undefined {
   if ('expression' in ast) return placeOf(ast.expression, state, context);
-  if ('expressionName' in ast) return context.nameFor(ast.expressionName);
   const cell = cellOf(ast, state);
-  return cell && context.addressFor(cell, state.formulaAddress.sheet);
+  return cell && context.addressFor(cell);
 }
 
 function cellOf(ast: Ast, state: State): SimpleCellAddress | undefined {
@@ -177,7 +176,6 @@ function isA(ast: Ast, type: 'EMPTY' | 'CELL_REFERENCE'): boolean {
 function rangeOf(
   range: SimpleRangeValue,
   parameter: Parameter | undefined,
-  state: State,
   context: CalculatorContext,
 ): RangeArgument {
   const start = range.range?.start;
@@ -189,7 +187,7 @@ function rangeOf(
         return;
       }
       const cell = { sheet: start.sheet, row: start.row + down, col: start.col + across };
-      cells.push(new CellOfRange(value, cell, parameter, state, context));
+      cells.push(new CellOfRange(value, cell, parameter, context));
     });
   });
   return { cells, width: range.width() };
@@ -199,18 +197,15 @@ function rangeOf(
 class CellOfRange implements RangeCell {
   readonly value: RangeCell['value'];
   readonly #cell: SimpleCellAddress;
-  readonly #state: State;
   readonly #context: CalculatorContext;
 
   constructor(
     value: unknown,
     cell: SimpleCellAddress,
     parameter: Parameter | undefined,
-    state: State,
     context: CalculatorContext,
   ) {
     this.#cell = cell;
-    this.#state = state;
     this.#context = context;
     if (value === EmptyValue) this.value = new BlankOfRange(this);
     else if (parameter?.kinds && typeof value === 'number')
@@ -219,7 +214,7 @@ class CellOfRange implements RangeCell {
   }
 
   get at(): string {
-    return this.#context.addressFor(this.#cell, this.#state.formulaAddress.sheet);
+    return this.#context.addressFor(this.#cell);
   }
 }
 

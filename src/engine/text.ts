@@ -2,25 +2,41 @@ import type { FunctionError } from '../../functions/values.ts';
 import { writeColumn, writeCorner, writeRow } from '../formula/address.ts';
 import type { BinaryOperator, Id, Node } from '../formula/types.ts';
 import { errorCodes } from './errors.ts';
-import type { Placed } from './placed.ts';
+import { lost, type Placed } from './placed.ts';
 
 /**
  * Formulas as HyperFormula reads them. It is not given what people typed: it refuses `TRUE` and
- * `1E3`, splits `A1 : B2`, and would convert `4:1` to a time. So the tree is written out anew, with
- * names of our own for sheets and named cells, which HyperFormula never has to see renamed.
+ * `1E3`, stumbles over names that look like addresses, and has a name of its own for every sheet.
+ * So the tree is written out anew, with named cells as what they stand for.
  */
 type Pieces = readonly (string | number)[];
 
 /** How a formula that cannot be calculated answers. */
 export const refusing = 'HALFSTOP.REFUSE';
 
-export interface Vocabulary {
+interface Dialect {
   /** Whether a function is to be had. */
   knows(name: string): boolean;
   /** A sentence about a function that is not. */
   unknown(name: string): string;
+  readonly truths: readonly [no: string, yes: string];
+}
+
+/** HyperFormula has no TRUE and FALSE, only functions that give them. */
+const engineTruths = ['FALSE()', 'TRUE()'] as const;
+
+export interface Vocabulary extends Omit<Dialect, 'truths'> {
   /** HyperFormula's name of a sheet. */
   sheetName(sheet: Id): string;
+}
+
+const forPeople: Dialect = { knows: () => true, unknown: () => '', truths: ['FALSE', 'TRUE'] };
+
+/** Part of a formula as people read it, references between the pieces as slots. */
+export function piecesForPeople(node: Node): Pieces {
+  const compiler = new Compiler(forPeople);
+  compiler.write(node);
+  return compiler.pieces;
 }
 
 /** Writes formulas for one calculator. */
@@ -35,24 +51,30 @@ export class EngineWriter {
 
   /** The formula with its `=`. `own` is the sheet it stands on. */
   write(tree: Node, references: readonly Placed[], own: Id): string {
-    if (givesMany(tree, references)) return `=${refuse(oneValue)}`;
-    let pieces = this.#compiled.get(tree);
-    if (pieces === undefined) {
-      const compiler = new Compiler(this.#vocabulary);
-      compiler.write(tree);
-      pieces = compiler.pieces;
-      this.#compiled.set(tree, pieces);
-    }
-    let text = '=';
-    for (const piece of pieces) {
-      text += typeof piece === 'string' ? piece : this.#reference(references[piece], own);
+    return `=${givesMany(tree, references) ? refuse(oneValue) : this.#written(tree, references, own)}`;
+  }
+
+  #written(tree: Node, references: readonly Placed[], own: Id): string {
+    let text = '';
+    for (const piece of this.#pieces(tree)) {
+      text += typeof piece === 'string' ? piece : this.#reference(references[piece] ?? lost, own);
     }
     return text;
   }
 
-  #reference(placed: Placed | undefined, own: Id): string {
-    if (placed === undefined || placed.kind === 'lost') return '#REF!';
-    if (placed.kind === 'name') return engineName(placed.name);
+  #pieces(tree: Node): Pieces {
+    const known = this.#compiled.get(tree);
+    if (known) return known;
+    const compiler = new Compiler({ ...this.#vocabulary, truths: engineTruths });
+    compiler.write(tree);
+    this.#compiled.set(tree, compiler.pieces);
+    return compiler.pieces;
+  }
+
+  #reference(placed: Placed, own: Id): string {
+    if (placed.kind === 'refused') return refuse(placed.error);
+    if (placed.kind === 'expression')
+      return `(${this.#written(placed.tree, placed.references, own)})`;
     const sheet = placed.sheet === own ? '' : `${this.#vocabulary.sheetName(placed.sheet)}!`;
     if (placed.kind === 'cell') return sheet + writeCorner(placed.at);
     if (placed.kind === 'range')
@@ -95,10 +117,10 @@ const strengths: Readonly<Record<BinaryOperator, number>> = {
 
 class Compiler {
   readonly pieces: (string | number)[] = [];
-  readonly #vocabulary: Vocabulary;
+  readonly #dialect: Dialect;
 
-  constructor(vocabulary: Vocabulary) {
-    this.#vocabulary = vocabulary;
+  constructor(dialect: Dialect) {
+    this.#dialect = dialect;
   }
 
   write(node: Node): void {
@@ -108,7 +130,7 @@ class Compiler {
       case 'text':
         return this.#put(quoted(node.value));
       case 'truth':
-        return this.#put(node.value ? 'TRUE()' : 'FALSE()');
+        return this.#put(this.#dialect.truths[node.value ? 1 : 0]);
       case 'error':
         return this.#put(isErrorCode(node.value) ? node.value : '#VALUE!');
       case 'reference':
@@ -147,8 +169,8 @@ class Compiler {
   }
 
   #call(name: string, args: readonly (Node | null)[]): void {
-    if (!this.#vocabulary.knows(name))
-      return this.#put(refuse({ code: '#NAME?', message: this.#vocabulary.unknown(name) }));
+    if (!this.#dialect.knows(name))
+      return this.#put(refuse({ code: '#NAME?', message: this.#dialect.unknown(name) }));
     this.#put(`${name}(`);
     this.#list(args);
     this.#put(')');
@@ -185,13 +207,4 @@ function isErrorCode(text: string): boolean {
 
 function quoted(text: string): string {
   return `"${text.replaceAll('"', '""')}"`;
-}
-
-/**
- * A named cell as HyperFormula knows it: never like an address, in letters it takes, and without
- * regard to case.
- */
-export function engineName(name: string): string {
-  const plain = name.toLowerCase().replace(/[^a-z0-9]/g, (sign) => `_${sign.codePointAt(0) ?? 0}_`);
-  return `n_${plain}`;
 }

@@ -1,14 +1,10 @@
-import type { AnyDefinition, BookDefaults } from '../../functions/define.ts';
+import type { AnyDefinition } from '../../functions/define.ts';
 import type { QuantityName } from '../../functions/quantities/names.ts';
-import type { WritingSettings } from '../../functions/quantities/settings.ts';
 import type { FunctionError } from '../../functions/values.ts';
+import type { Spot } from '../book/look.ts';
 
 /** A cell by the id of its sheet and its position there now, counted from 0. */
-export interface CellPlace {
-  readonly sheet: string;
-  readonly row: number;
-  readonly column: number;
-}
+export type CellPlace = Spot;
 
 /** A block of cells of one sheet, both corners included. Whole columns end at the last row. */
 export interface CellBlock {
@@ -82,12 +78,10 @@ export interface Engine {
   dispose(): void;
 }
 
-/** What the engine needs of the world and of the book's settings. */
+/** What the engine needs of the world; all else stands in the book. */
 export interface EngineOptions {
   /** Wall-clock time, for TODAY and NOW. Without it these two are unknown functions. */
   readonly clock?: () => Date;
   /** A number from 0 up to 1, for RAND and its like. Without it these are unknown functions. */
   readonly chance?: () => number;
-  readonly writing?: WritingSettings;
-  readonly defaults?: BookDefaults;
 }

@@ -1,0 +1,183 @@
+import { cellAt, spotOf } from '../book/look.ts';
+import type { Change, Effect, Id, LinesEffect } from '../book/types.ts';
+import { cellKey, type CellKey, type Model } from './model.ts';
+import { calculating } from './settings.ts';
+import type { CellPlace, Recalculated } from './types.ts';
+
+/** Above this share of the book's cells, reading the book anew is quicker than cell by cell. */
+const muchShare = 0.5;
+/** Below this number of cells, never. */
+const muchCells = 2_000;
+
+/** Above this number of changed cells, listeners are told that everything may have. */
+const manyChanges = 5_000;
+
+const everything: Recalculated = { all: true, cells: [] };
+
+/** Brings the calculator to where the book is after a change, by the shortest way that is sure. */
+export function follow(model: Model, { effects }: Change): Recalculated {
+  if (effects.some((effect) => needsBuild(model, effect)) || countShifts(effects) > 1) {
+    model.build();
+    return everything;
+  }
+  const shift = effects.find(isShift);
+  const touched = touchedBy(model, effects, shift);
+  if (touched.size > muchCells && touched.size > muchShare * cellCount(model)) {
+    model.build();
+    return everything;
+  }
+  const quantities = shift !== undefined || changesQuantities(model, effects);
+  return recalculate(model, shift, touched, quantities);
+}
+
+function touchedBy(
+  model: Model,
+  effects: readonly Effect[],
+  shift: LinesEffect | undefined,
+): Map<CellKey, Touched> {
+  const touched = new Map<CellKey, Touched>();
+  for (const effect of effects) {
+    if (effect.kind !== 'cells') continue;
+    for (const { row, column, content } of effect.cells)
+      if (content) touch(touched, effect.sheet, row, column);
+  }
+  if (shift) {
+    for (const key of model.broken) touchKey(touched, key);
+    for (const key of newlyBroken(model, shift.sheet)) touchKey(touched, key);
+    for (const [row, column] of shiftedIn(model, shift)) touch(touched, shift.sheet, row, column);
+  }
+  return touched;
+}
+
+/** Whether cells may measure something else than before. A number for a number changes nothing. */
+function changesQuantities(model: Model, effects: readonly Effect[]): boolean {
+  return effects.some((effect) => {
+    if (effect.kind !== 'cells') return effect.kind === 'lineProperties' || effect.kind === 'areas';
+    const { sheet } = effect;
+    return effect.cells.some(({ row, column }) => {
+      const spot = spotOf(model.document, { sheet, row, column });
+      const address = spot && model.address(spot);
+      if (!address) return false;
+      if (model.calculator.doesCellHaveFormula(address)) return true;
+      const now = cellAt(model.document, { sheet, row, column });
+      return now?.content.kind === 'formula' || model.quantities.isOther(spot);
+    });
+  });
+}
+
+interface Touched {
+  readonly sheet: Id;
+  readonly row: Id;
+  readonly column: Id;
+}
+
+function touch(touched: Map<CellKey, Touched>, sheet: Id, row: Id, column: Id): void {
+  touched.set(cellKey(sheet, row, column), { sheet, row, column });
+}
+
+function touchKey(touched: Map<CellKey, Touched>, key: CellKey): void {
+  const [sheet = '', row = '', column = ''] = key.split(' ');
+  touched.set(key, { sheet, row, column });
+}
+
+/** What HyperFormula cannot follow, or not safely: sheets, names, lines that moved, settings. */
+function needsBuild(model: Model, effect: Effect): boolean {
+  if (effect.kind === 'settings') return effect.keys.some((key) => calculating.has(key));
+  if (effect.kind === 'linesInserted' || effect.kind === 'linesRemoved') return effect.moved;
+  if (effect.kind === 'sheetProperties') return model.hasOtherTolerance(effect.sheet);
+  return effect.kind === 'sheetAdded' || effect.kind === 'sheetRemoved' || effect.kind === 'name';
+}
+
+function isShift(effect: Effect): effect is LinesEffect {
+  return (effect.kind === 'linesInserted' || effect.kind === 'linesRemoved') && !effect.tail;
+}
+
+function countShifts(effects: readonly Effect[]): number {
+  return effects.filter(isShift).length;
+}
+
+function cellCount(model: Model): number {
+  return model.document.sheets.reduce((count, { size }) => count + size, 0);
+}
+
+/** Formulas that point to lines of this sheet which are gone now. */
+function* newlyBroken(model: Model, shifted: Id): Iterable<CellKey> {
+  for (const sheet of model.document.sheets) {
+    for (const { row, column, cell } of sheet.cells()) {
+      if (cell.content.kind !== 'formula') continue;
+      const { formula } = cell.content;
+      const points = formula.references.some(
+        (reference) => 'sheet' in reference && reference.sheet === shifted,
+      );
+      if (points && model.isBroken(formula)) yield cellKey(sheet.id, row, column);
+    }
+  }
+}
+
+/** Cells of lines that came back. */
+function* shiftedIn(model: Model, { kind, sheet: id, axis, spans }: LinesEffect) {
+  const sheet = model.document.sheet(id);
+  if (kind !== 'linesInserted' || !sheet) return;
+  const lines = spans.flatMap(({ at, count }) => sheet[axis].ids.slice(at, at + count));
+  for (const line of lines) {
+    const across = axis === 'rows' ? sheet.columns.ids : sheet.rows.ids;
+    for (const other of across) {
+      const [row, column] = axis === 'rows' ? [line, other] : [other, line];
+      if (sheet.cell(row, column)) yield [row, column] as const;
+    }
+  }
+}
+
+function recalculate(
+  model: Model,
+  shift: LinesEffect | undefined,
+  touched: ReadonlyMap<CellKey, Touched>,
+  quantities: boolean,
+): Recalculated {
+  if (quantities) model.quantities.forget();
+  const changed = model.calculator.batch(() => {
+    if (shift) shiftLines(model, shift);
+    for (const { sheet, row, column } of touched.values()) model.put(sheet, row, column);
+  });
+  const again = quantities ? model.calculator.batch(() => retell(model)) : [];
+  const cells = [...changed, ...again].flatMap((cell): CellPlace[] =>
+    'address' in cell
+      ? [{ sheet: model.sheetId(cell.sheet), row: cell.row, column: cell.col }]
+      : [],
+  );
+  return shift || cells.length > manyChanges ? everything : { all: false, cells };
+}
+
+function shiftLines(model: Model, { kind, sheet, axis, spans }: LinesEffect): void {
+  const number = model.number(sheet);
+  if (number === undefined) return;
+  const { calculator } = model;
+  const runs = spans.map(({ at, count }): [number, number] => [at, count]);
+  if (kind === 'linesRemoved') {
+    if (axis === 'rows') calculator.removeRows(number, ...runs);
+    else calculator.removeColumns(number, ...runs);
+    return;
+  }
+  // One run after the other, from the top: each then lands where it is to stand.
+  for (const run of runs) {
+    if (axis === 'rows') calculator.addRows(number, run);
+    else calculator.addColumns(number, run);
+  }
+}
+
+/** Functions that take readings of several kinds were told what a cell measures: tell them anew. */
+function retell(model: Model): void {
+  for (const [key, before] of [...model.told]) {
+    const [sheet = '', row = '', column = ''] = key.split(' ');
+    const spot = spotOf(model.document, { sheet, row, column });
+    const address = spot && model.address(spot);
+    if (!address) {
+      model.told.delete(key);
+    } else if (model.quantities.of(spot) !== before) {
+      model.told.set(key, model.quantities.of(spot));
+      // The same value is no change to HyperFormula: without one in between, nobody hears of it.
+      model.calculator.setCellContents(address, null);
+      model.put(sheet, row, column);
+    }
+  }
+}

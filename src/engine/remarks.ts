@@ -1,0 +1,35 @@
+import { byName } from '../../functions/index.ts';
+import type { Call, Node } from '../formula/types.ts';
+import type { CellValue } from './types.ts';
+
+/** Arguments outside what a standard recommends, wherever they stand in a formula. */
+export function remarksOn(tree: Node, valueOf: (argument: Node) => CellValue): readonly string[] {
+  const remarks: string[] = [];
+  for (const call of callsIn(tree)) {
+    const { name, parameters } = byName.get(call.name) ?? { name: '', parameters: [] };
+    for (const [index, { usual, name: parameter }] of parameters.entries()) {
+      const argument = call.arguments[index];
+      if (!usual || !argument) continue;
+      const value = valueOf(argument);
+      if (typeof value === 'number' && !usual.allows(value))
+        remarks.push(
+          `${name}: ${parameter} is usually ${usual.says} (${usual.source}), not ${value}.`,
+        );
+    }
+  }
+  return remarks;
+}
+
+function* callsIn(node: Node): Iterable<Call> {
+  if (node.kind === 'call') {
+    yield node;
+    for (const argument of node.arguments) if (argument) yield* callsIn(argument);
+  } else if (node.kind === 'binary') {
+    yield* callsIn(node.left);
+    yield* callsIn(node.right);
+  } else if (node.kind === 'sign' || node.kind === 'percent') {
+    yield* callsIn(node.argument);
+  } else if (node.kind === 'array') {
+    for (const row of node.rows) for (const item of row) yield* callsIn(item);
+  }
+}

@@ -1,0 +1,29 @@
+import type { CallSettings } from '../../functions/call.ts';
+import { writingSettings } from '../book/settings.ts';
+import type { Settings, Sheet } from '../book/types.ts';
+
+/** What functions on a sheet take from the book where an argument is left out or has no unit. */
+export function callSettings(settings: Settings, sheet: Sheet | undefined): CallSettings {
+  const { receptor, domeConstant, flatConstant, continuousShare } = settings;
+  return {
+    writing: writingSettings(settings),
+    book: {
+      receptor: receptor === 'dome' ? domeConstant : flatConstant,
+      continuousShare,
+      tolerance: sheet?.properties.tolerance ?? settings.tolerance,
+    },
+  };
+}
+
+/** Settings that results depend on. The others only change how numbers are shown. */
+export const calculating: ReadonlySet<keyof Settings> = new Set<keyof Settings>([
+  'decimal',
+  'illuminance',
+  'length',
+  'shutter',
+  'receptor',
+  'domeConstant',
+  'flatConstant',
+  'continuousShare',
+  'tolerance',
+]);
