@@ -43,7 +43,7 @@ export default define({
       result: -7,
       why: 'what a quarter minus green is made for',
       source: 'common practice',
-      within: 0.5,
+      within: 0.3,
     },
     { args: ['5600 K', 0], result: 0, why: 'on the locus nothing is added' },
   ],

@@ -20,7 +20,7 @@ const codes = ['#N/A', '#NUM!', '#VALUE!', '#DIV/0!', '#REF!', '#NAME?', '#CYCLE
 
 /** A sentence; or the quiet words of a cell that waits, sees no light or cannot be helped. */
 const sentence = /^[“"A-Z0-9].*[.?]$/su;
-const quietWords = /^\S+( \S+){2,}[^.\s]$/u;
+const quietWords = /^\S+( \S+)+ \S*[^.\s]$/u;
 
 function isProper(result: unknown): boolean {
   if (typeof result === 'number') return Number.isFinite(result) && !Object.is(result, -0);
