@@ -1,4 +1,4 @@
-import type { Book } from '../book/types.ts';
+import type { Book, Means } from '../book/types.ts';
 import type { Engine } from '../engine/types.ts';
 import type { Session } from '../session/session.ts';
 
@@ -7,6 +7,8 @@ export interface Context {
   readonly book: Book;
   readonly engine: Engine;
   readonly session: Session;
+  /** New ids, how entries are read, which names are functions. */
+  readonly means: Means;
 }
 
 /**

@@ -34,3 +34,8 @@ export function split(text: string, separator: string): readonly (readonly strin
   while (rows.length > 0 && rows.at(-1)?.every((cell) => cell === '')) rows.pop();
   return rows;
 }
+
+/** Cells as tab-separated text for other programs; tabs, line ends and quotes in a cell are quoted. */
+export function joinTable(rows: readonly (readonly string[])[]): string {
+  return Papa.unparse(rows as string[][], { delimiter: '\t', newline: '\n' });
+}

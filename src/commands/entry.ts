@@ -1,0 +1,57 @@
+import { enter } from '../book/make/enter.ts';
+import { addressAt, placeAt, cellAt } from '../book/look.ts';
+import type { CellAt } from '../book/types.ts';
+import type { Spot } from '../session/session.ts';
+import { done, refused, type Command } from './command.ts';
+import { doSteps } from './doing.ts';
+import { selectedCells, sheetInView } from './selected.ts';
+
+/** What was typed into one cell, in the cell or in the entry line. */
+export const type: Command<{ readonly spot: Spot; readonly text: string }> = {
+  id: 'cells.type',
+  name: 'Type into a cell',
+  group: 'edit',
+  run(context, { spot, text }) {
+    const sheet = sheetInView(context);
+    const { document } = context.book;
+    const place = { sheet: sheet.id, ...spot };
+    const about = captionOf(context.book.document, sheet.id, spot);
+    const entered = enter(document, context.means, [{ ...place, text }], {
+      label: text === '' ? `Clear ${about}` : `Type in ${about}`,
+    });
+    if (!entered.ok) return refused(entered.reason);
+    const ran = context.book.run(entered.transaction);
+    if (!ran.ok) return refused(ran.reason);
+    const [hint] = entered.hints;
+    return hint ? { ok: true, say: hint.hint } : done;
+  },
+};
+
+/** "Fill side of face" where the row begins with words, else the address. */
+function captionOf(document: Parameters<typeof placeAt>[0], sheet: string, spot: Spot): string {
+  const first = placeAt(document, { sheet, row: spot.row, column: 0 });
+  const cell = first && spot.column > 0 ? cellAt(document, first) : undefined;
+  const words = cell?.content.kind === 'text' ? cell.content.text.trim() : '';
+  return words === '' ? addressAt(spot) : `${words} (${addressAt(spot)})`;
+}
+
+/** Empties the selected cells; what they measure, their role and their format stay. */
+export const clear: Command = {
+  id: 'cells.clear',
+  name: 'Clear cells',
+  group: 'edit',
+  keys: ['Delete', 'Backspace'],
+  search: ['delete', 'empty'],
+  run(context) {
+    const cells = selectedCells(context)
+      .filter(({ cell }) => cell.content.kind !== 'blank')
+      .map(({ row, column, cell }): CellAt => {
+        const { content: _content, typed: _typed, under: _under, ...said } = cell;
+        const kept = Object.keys(said).length > 0;
+        return { row, column, cell: kept ? { ...said, content: { kind: 'blank' } } : null };
+      });
+    if (cells.length === 0) return done;
+    const label = cells.length === 1 ? 'Clear a cell' : `Clear ${cells.length} cells`;
+    return doSteps(context, label, [{ kind: 'setCells', sheet: sheetInView(context).id, cells }]);
+  },
+};

@@ -1,0 +1,176 @@
+import { insertLines, moveLines, removeLines, sizeLines } from '../book/make/lines.ts';
+import type { AxisName } from '../book/types.ts';
+import type { AnyCommand, Command, CommandGroup, Context } from './command.ts';
+import { carryOut } from './doing.ts';
+import { selectedLines, sheetInView } from './selected.ts';
+
+interface Words {
+  readonly axis: AxisName;
+  readonly group: CommandGroup;
+  readonly before: string;
+  readonly after: string;
+  readonly back: string;
+  readonly on: string;
+  readonly keysBefore: readonly string[];
+  readonly keysDelete: readonly string[];
+  readonly keysBack: readonly string[];
+  readonly keysOn: readonly string[];
+}
+
+const kinds: readonly Words[] = [
+  {
+    axis: 'rows',
+    group: 'rows',
+    before: 'above',
+    after: 'below',
+    back: 'up',
+    on: 'down',
+    keysBefore: ['Ctrl+Alt+='],
+    keysDelete: ['Ctrl+Alt+-'],
+    keysBack: ['Alt+Shift+ArrowUp'],
+    keysOn: ['Alt+Shift+ArrowDown'],
+  },
+  {
+    axis: 'columns',
+    group: 'columns',
+    before: 'to the left',
+    after: 'to the right',
+    back: 'left',
+    on: 'right',
+    keysBefore: [],
+    keysDelete: [],
+    keysBack: ['Alt+Shift+ArrowLeft'],
+    keysOn: ['Alt+Shift+ArrowRight'],
+  },
+];
+
+function commandsFor(words: Words): readonly Command[] {
+  const { axis, group } = words;
+  const insert = (context: Context, at: number, count: number) =>
+    carryOut(
+      context,
+      insertLines(context.book.document, context.means, sheetInView(context).id, axis, at, count),
+    );
+  /** Moves the selected lines one place, and the selection with them. */
+  const move = (context: Context, way: -1 | 1) => {
+    const lines = selectedLines(context, axis);
+    const [first = 0, last = 0] = [lines[0], lines.at(-1)];
+    if (way < 0 && first === 0)
+      return { ok: false, reason: 'There is nothing before it.' } as const;
+    const to = way < 0 ? first - 1 : last + 2;
+    const { document } = context.book;
+    const outcome = carryOut(
+      context,
+      moveLines(document, context.means, sheetInView(context).id, axis, lines, to),
+    );
+    if (outcome.ok) follow(context, axis, way);
+    return outcome;
+  };
+  return [
+    {
+      id: `${axis}.insertBefore`,
+      name: `Insert ${axis} ${words.before}`,
+      group,
+      keys: words.keysBefore,
+      search: ['add'],
+      run: (context) => {
+        const lines = selectedLines(context, axis);
+        return insert(context, lines[0] ?? 0, lines.length);
+      },
+    },
+    {
+      id: `${axis}.insertAfter`,
+      name: `Insert ${axis} ${words.after}`,
+      group,
+      search: ['add'],
+      run: (context) => {
+        const lines = selectedLines(context, axis);
+        return insert(context, (lines.at(-1) ?? 0) + 1, lines.length);
+      },
+    },
+    {
+      id: `${axis}.delete`,
+      name: `Delete ${axis}`,
+      group,
+      keys: words.keysDelete,
+      search: ['remove'],
+      run: (context) =>
+        carryOut(
+          context,
+          removeLines(
+            context.book.document,
+            sheetInView(context).id,
+            axis,
+            selectedLines(context, axis),
+          ),
+        ),
+    },
+    {
+      id: `${axis}.moveBack`,
+      name: `Move ${axis} ${words.back}`,
+      group,
+      keys: words.keysBack,
+      run: (context) => move(context, -1),
+    },
+    {
+      id: `${axis}.moveOn`,
+      name: `Move ${axis} ${words.on}`,
+      group,
+      keys: words.keysOn,
+      run: (context) => move(context, 1),
+    },
+  ];
+}
+
+function follow({ session }: Context, axis: AxisName, way: -1 | 1): void {
+  const block = session.state.selection.ranges.at(-1);
+  if (!block) return;
+  const moved = (spot: { row: number; column: number }) => ({
+    row: spot.row + (axis === 'rows' ? way : 0),
+    column: spot.column + (axis === 'columns' ? way : 0),
+  });
+  session.selectBlock({ from: moved(block.from), to: moved(block.to) }, block.kind);
+}
+
+/** Width of columns in pixels: of one that was dragged, else of the selected ones; null: as usual. */
+export const setWidth: Command<{ readonly column?: number; readonly width: number | null }> = {
+  id: 'columns.width',
+  name: 'Column width',
+  group: 'columns',
+  run: (context, { column, width }) =>
+    carryOut(
+      context,
+      sizeLines(
+        context.book.document,
+        context.means,
+        sheetInView(context).id,
+        'columns',
+        column === undefined ? selectedLines(context, 'columns') : [column],
+        width === null ? null : Math.round(Math.min(600, Math.max(24, width))),
+      ),
+    ),
+};
+
+const widen = (id: string, name: string, by: number, keys: readonly string[]): Command => ({
+  id,
+  name,
+  group: 'columns',
+  keys,
+  run: (context) => {
+    const sheet = sheetInView(context);
+    const [first = 0] = selectedLines(context, 'columns');
+    const id = sheet.columns.idAt(first);
+    const now = (id !== undefined && sheet.columns.properties(id)?.size) || usualWidth;
+    return setWidth.run(context, { width: now + by });
+  },
+});
+
+/** Width of a column that says nothing about itself, in pixels. */
+export const usualWidth = 96;
+
+export const lineCommands: readonly AnyCommand[] = [
+  ...kinds.flatMap(commandsFor),
+  setWidth,
+  widen('columns.wider', 'Widen columns', 16, ['Alt+Shift+.']),
+  widen('columns.narrower', 'Narrow columns', -16, ['Alt+Shift+,']),
+];

@@ -1,0 +1,148 @@
+import {
+  addSheet,
+  describeSheet,
+  duplicateSheet,
+  freeze as freezeLines,
+  moveSheet,
+  placeSheet,
+  removeSheet,
+} from '../book/make/sheets.ts';
+import type { SheetContent, SheetProperties } from '../book/types.ts';
+import type { AnyCommand, Command, Context } from './command.ts';
+import { carryOut } from './doing.ts';
+import { sheetInView } from './selected.ts';
+
+interface OfSheet {
+  readonly sheet: string;
+}
+
+/** A new sheet at the end: blank, or with the content of a template. */
+export const add: Command<{ readonly content?: SheetContent } | undefined> = {
+  id: 'sheet.addContent',
+  name: 'Add a sheet',
+  group: 'sheets',
+  run(context, args) {
+    const { document } = context.book;
+    const made = args?.content
+      ? placeSheet(document, args.content)
+      : addSheet(document, context.means);
+    const outcome = carryOut(context, made);
+    if (outcome.ok && made.ok) context.session.show(made.sheet);
+    return outcome;
+  },
+};
+
+export const duplicate: Command<Partial<OfSheet> | undefined> = {
+  id: 'sheet.duplicate',
+  name: 'Copy the sheet',
+  group: 'sheets',
+  search: ['duplicate'],
+  run(context, args) {
+    const made = duplicateSheet(context.book.document, context.means, sheetOf(context, args));
+    const outcome = carryOut(context, made);
+    if (outcome.ok && made.ok) context.session.show(made.sheet);
+    return outcome;
+  },
+};
+
+/** Deletes a sheet; its neighbour comes into view. Undo brings it back with all that referred to it. */
+export const remove: Command<Partial<OfSheet> | undefined> = {
+  id: 'sheet.delete',
+  name: 'Delete the sheet',
+  group: 'sheets',
+  search: ['remove'],
+  unavailable: ({ book }) =>
+    book.document.sheets.length > 1 ? undefined : 'A book keeps at least one sheet.',
+  run(context, args) {
+    const sheet = sheetOf(context, args);
+    const { sheets } = context.book.document;
+    const at = sheets.findIndex(({ id }) => id === sheet);
+    const title = sheets[at]?.properties.title || sheets[at]?.properties.name;
+    const outcome = carryOut(
+      context,
+      removeSheet(context.book.document, sheet),
+      `Deleted ${title ?? 'the sheet'}.`,
+    );
+    const next = context.book.document.sheets[Math.max(0, at - 1)];
+    if (outcome.ok && next && context.session.state.sheet === sheet) context.session.show(next.id);
+    return outcome;
+  },
+};
+
+export const move: Command<OfSheet & { readonly to: number }> = {
+  id: 'sheet.move',
+  name: 'Move the sheet',
+  group: 'sheets',
+  run: (context, { sheet, to }) => carryOut(context, moveSheet(context.book.document, sheet, to)),
+};
+
+export const properties: Command<OfSheet & { readonly properties: Partial<SheetProperties> }> = {
+  id: 'sheet.properties',
+  name: 'Title, purpose and phase of the sheet',
+  group: 'sheets',
+  search: ['rename'],
+  run: (context, args) =>
+    carryOut(context, describeSheet(context.book.document, args.sheet, args.properties)),
+};
+
+/** How far off a reading may be and still agree, in stops; null for the book's. */
+export const tolerance: Command<OfSheet & { readonly tolerance: number | null }> = {
+  id: 'sheet.tolerance',
+  name: 'Tolerance of the sheet',
+  group: 'sheets',
+  run: (context, args) =>
+    carryOut(
+      context,
+      describeSheet(
+        context.book.document,
+        args.sheet,
+        { tolerance: args.tolerance },
+        'Change the tolerance',
+      ),
+    ),
+};
+
+/** Keeps in view what is above and to the left of the selected cell; a second time lets go. */
+export const freeze: Command = {
+  id: 'sheet.freeze',
+  name: 'Keep rows and columns in view',
+  group: 'sheets',
+  search: ['freeze', 'panes', 'fix'],
+  run(context) {
+    const { id, properties: now } = sheetInView(context);
+    const { row, column } = context.session.state.selection.focus;
+    const [rows, columns] =
+      now.frozenRows + now.frozenColumns > 0 ? [0, 0] : [Math.min(row, 20), Math.min(column, 20)];
+    return carryOut(context, freezeLines(context.book.document, id, rows, columns));
+  },
+};
+
+const step = (id: string, name: string, keys: string, way: 1 | -1): Command => ({
+  id,
+  name,
+  group: 'view',
+  keys: [keys],
+  run(context) {
+    const { sheets } = context.book.document;
+    const at = sheets.findIndex((sheet) => sheet.id === context.session.state.sheet);
+    const next = sheets[(at + way + sheets.length) % sheets.length];
+    if (next) context.session.show(next.id);
+    return { ok: true };
+  },
+});
+
+function sheetOf(context: Context, args: Partial<OfSheet> | undefined): string {
+  return args?.sheet ?? sheetInView(context).id;
+}
+
+export const sheetCommands: readonly AnyCommand[] = [
+  add,
+  duplicate,
+  remove,
+  move,
+  properties,
+  tolerance,
+  freeze,
+  step('sheet.next', 'Next sheet', 'Ctrl+PageDown', 1),
+  step('sheet.previous', 'Previous sheet', 'Ctrl+PageUp', -1),
+];

@@ -1,0 +1,27 @@
+import { sortRegion } from '../book/make/sort.ts';
+import { spotOf } from '../book/look.ts';
+import { refused, type Command } from './command.ts';
+import { carryOut } from './doing.ts';
+import { selectedRegion } from './selected.ts';
+
+const sort = (id: string, name: string, descending: boolean): Command => ({
+  id,
+  name,
+  group: 'edit',
+  search: ['order'],
+  run(context) {
+    const region = selectedRegion(context);
+    if (region.height < 2) return refused('Select the rows to sort first.');
+    const { document } = context.book;
+    const column = Math.max(region.left, context.session.state.selection.focus.column);
+    const made = sortRegion(document, region, [{ column, descending }], (place) => {
+      const spot = spotOf(document, place);
+      return spot && context.engine.valueOf(spot);
+    });
+    return carryOut(context, made);
+  },
+});
+
+/** Sorts the selected rows by the column in which the selection began. */
+export const sortUp = sort('edit.sort.up', 'Sort, lowest first', false);
+export const sortDown = sort('edit.sort.down', 'Sort, highest first', true);
