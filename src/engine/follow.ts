@@ -27,7 +27,8 @@ export function follow(model: Model, { effects }: Change): Recalculated {
     return everything;
   }
   const quantities = shift !== undefined || changesQuantities(model, effects);
-  return recalculate(model, shift, touched, quantities);
+  const cells = recalculate(model, effects.filter(isRun), touched, quantities);
+  return shift || cells.length > manyChanges ? everything : { all: false, cells };
 }
 
 function touchedBy(
@@ -88,8 +89,14 @@ function needsBuild(model: Model, effect: Effect): boolean {
   return effect.kind === 'sheetAdded' || effect.kind === 'sheetRemoved' || effect.kind === 'name';
 }
 
+/** Lines that come into use at the end are nothing to HyperFormula; those that go take cells along. */
+function isRun(effect: Effect): effect is LinesEffect {
+  return effect.kind === 'linesRemoved' || (effect.kind === 'linesInserted' && !effect.tail);
+}
+
+/** Lines after which others stand at another place than before. */
 function isShift(effect: Effect): effect is LinesEffect {
-  return (effect.kind === 'linesInserted' || effect.kind === 'linesRemoved') && !effect.tail;
+  return isRun(effect) && !effect.tail;
 }
 
 function countShifts(effects: readonly Effect[]): number {
@@ -130,22 +137,21 @@ function* shiftedIn(model: Model, { kind, sheet: id, axis, spans }: LinesEffect)
 
 function recalculate(
   model: Model,
-  shift: LinesEffect | undefined,
+  runs: readonly LinesEffect[],
   touched: ReadonlyMap<CellKey, Touched>,
   quantities: boolean,
-): Recalculated {
+): readonly CellPlace[] {
   if (quantities) model.quantities.forget();
   const changed = model.calculator.batch(() => {
-    if (shift) shiftLines(model, shift);
+    for (const run of runs) shiftLines(model, run);
     for (const { sheet, row, column } of touched.values()) model.put(sheet, row, column);
   });
   const again = quantities ? model.calculator.batch(() => retell(model)) : [];
-  const cells = [...changed, ...again].flatMap((cell): CellPlace[] =>
+  return [...changed, ...again].flatMap((cell): CellPlace[] =>
     'address' in cell
       ? [{ sheet: model.sheetId(cell.sheet), row: cell.row, column: cell.col }]
       : [],
   );
-  return shift || cells.length > manyChanges ? everything : { all: false, cells };
 }
 
 function shiftLines(model: Model, { kind, sheet, axis, spans }: LinesEffect): void {

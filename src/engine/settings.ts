@@ -1,6 +1,7 @@
 import type { CallSettings } from '../../functions/call.ts';
 import { writingSettings } from '../book/settings.ts';
 import type { Settings, Sheet } from '../book/types.ts';
+import { ephemeris } from './ephemeris.ts';
 
 /** What functions on a sheet take from the book where an argument is left out or has no unit. */
 export function callSettings(settings: Settings, sheet: Sheet | undefined): CallSettings {
@@ -12,6 +13,7 @@ export function callSettings(settings: Settings, sheet: Sheet | undefined): Call
       continuousShare,
       tolerance: sheet?.properties.tolerance ?? settings.tolerance,
     },
+    ephemeris,
   };
 }
 

@@ -1,0 +1,48 @@
+import fc from 'fast-check';
+import { expect, it } from 'vitest';
+import { connectEngine } from '../../../src/engine/index.ts';
+import type { Engine } from '../../../src/engine/types.ts';
+import { runs } from '../../support/runs.ts';
+import { edit } from './support/edits.ts';
+import { openBook } from './support/openBook.ts';
+
+type Opened = ReturnType<typeof openBook>;
+
+/** What every cell of the book shows and measures. */
+function shown({ document }: Opened, engine: Engine) {
+  return document.sheets.flatMap(({ id, properties, rows, columns }) =>
+    rows.ids.flatMap((_, row) =>
+      columns.ids.map((__, column) => {
+        const place = { sheet: id, row, column };
+        return [properties.name, row, column, engine.valueOf(place), engine.quantityOf(place)];
+      }),
+    ),
+  );
+}
+
+const readings = [
+  ['Point', 'lx', 'stops', 'sum'],
+  ['Bench', '400 lx', '=STOPS(B2,B$2)', '=SUM(B2:B4)'],
+  ['Rope', '200 lx', '=STOPS(B3,B$2)', '=SUM(B:B)'],
+  ['Window', '', '=STOPS(B4,B$2)', '=VERDICT(B4,B2)'],
+  ['', '3', '=C4+1', '=Door!A1'],
+];
+const door = [['2', '=A1*2', '=Walk!B2'], ['=SUM(Walk!B2:B5)']];
+
+const dice = fc.array(fc.nat(999), { minLength: 14, maxLength: 14 });
+
+it('after any edits each cell is what a book read anew would show', () => {
+  fc.assert(
+    fc.property(fc.array(dice, { maxLength: 40 }), (edits) => {
+      const opened = openBook({ Walk: readings, Door: door });
+      for (const each of edits) {
+        edit(opened, each);
+        const anew = connectEngine(opened.book);
+        expect(shown(opened, opened.engine)).toEqual(shown(opened, anew));
+        anew.dispose();
+      }
+      opened.engine.dispose();
+    }),
+    { numRuns: runs(60) },
+  );
+});
