@@ -1,0 +1,58 @@
+import * as v from 'valibot';
+import {
+  entrySettings,
+  finite,
+  held,
+  id,
+  lineProperties,
+  quantity,
+  said,
+  settings,
+  sheetProperties,
+  shelfItem,
+} from './schema.ts';
+import { form, version } from './version.ts';
+
+const index = v.pipe(v.number(), v.integer(), v.minValue(0));
+
+const cell = v.strictObject({
+  at: v.string(),
+  ...held,
+  formula: v.exactOptional(v.string()),
+  under: v.exactOptional(index),
+  ...said,
+  target: v.exactOptional(v.union([finite, v.string()])),
+});
+
+const line = v.strictObject({ id, ...lineProperties.entries });
+
+const sheet = v.strictObject({
+  id,
+  properties: sheetProperties,
+  rows: v.array(v.string()),
+  columns: v.array(v.string()),
+  rowProperties: v.array(line),
+  columnProperties: v.array(line),
+  areas: v.array(v.strictObject({ id, range: v.string(), quantity })),
+  cells: v.array(cell),
+});
+
+const shelf = v.strictObject({ version: v.literal(1), items: v.array(shelfItem) });
+
+/** The file form, version 1. README.md beside this folder says the same in words. */
+export const bookSchema = v.strictObject({
+  form: v.literal(form),
+  version: v.literal(version),
+  title: v.string(),
+  settings,
+  typedUnder: v.array(entrySettings),
+  sheets: v.pipe(v.array(sheet), v.minLength(1, 'at least one sheet')),
+  names: v.array(v.strictObject({ id, name: v.string(), formula: v.string() })),
+  figures: shelf,
+  fixtures: shelf,
+  spectra: shelf,
+  records: shelf,
+});
+
+export type BookJson = v.InferOutput<typeof bookSchema>;
+export type SheetJson = v.InferOutput<typeof sheet>;

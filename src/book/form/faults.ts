@@ -1,0 +1,56 @@
+import type { BaseIssue } from 'valibot';
+import { addressAt } from '../look.ts';
+
+/** A schema's complaint as a sentence that says where: sheet by name, cell by address. */
+export function sentenceFor(issue: BaseIssue<unknown>, json: unknown): string {
+  const keys = (issue.path ?? []).map(({ key }) => key);
+  const place = placeOf(keys, json);
+  const key = keys.findLast((each) => typeof each === 'string');
+  const what = typeof key === 'string' ? `“${key}” ` : 'It ';
+  return `The file is damaged: ${place}${what}${complaint(issue)}. Nothing was opened.`;
+}
+
+function complaint(issue: BaseIssue<unknown>): string {
+  if (issue.received === 'undefined') return 'is missing';
+  if (issue.expected === 'never') return 'is not known here';
+  const wanted = issue.expected ?? issue.message;
+  return `is ${shortened(issue.received)} and must be ${plain(wanted)}`;
+}
+
+const plain = (wanted: string) =>
+  wanted
+    .replaceAll('"', '')
+    .replaceAll(' | ', ' or ')
+    .replace(/^\(|\)$/g, '');
+const shortened = (text: string) => (text.length > 40 ? `${text.slice(0, 40)}…` : text);
+
+/** Walks the same keys through the file as far as a person would name them. */
+function placeOf(keys: readonly unknown[], json: unknown): string {
+  if (keys[0] !== 'sheets') return typeof keys[0] === 'string' ? `in “${keys[0]}”, ` : '';
+  const sheet = inside(inside(json, 'sheets'), keys[1]);
+  const name = inside(inside(sheet, 'properties'), 'name');
+  const where = `on sheet ${typeof name === 'string' ? `“${name}”` : String(Number(keys[1]) + 1)}`;
+  const address =
+    keys[2] === 'cells' ? addressIn(sheet, inside(inside(sheet, 'cells'), keys[3])) : '';
+  return `${where}${address}, `;
+}
+
+function addressIn(sheet: unknown, cell: unknown): string {
+  const at = inside(cell, 'at');
+  const [row, column] = typeof at === 'string' ? at.split(' ') : [];
+  const spot = {
+    row: position(inside(sheet, 'rows'), row),
+    column: position(inside(sheet, 'columns'), column),
+  };
+  return spot.row < 0 || spot.column < 0 ? '' : `, cell ${addressAt(spot)}`;
+}
+
+const position = (lines: unknown, id: unknown) => (Array.isArray(lines) ? lines.indexOf(id) : -1);
+
+function inside(value: unknown, key: unknown): unknown {
+  return typeof value === 'object' &&
+    value !== null &&
+    (typeof key === 'string' || typeof key === 'number')
+    ? Reflect.get(value, key)
+    : undefined;
+}

@@ -1,0 +1,39 @@
+import { createBook } from '../book.ts';
+import type { Book, Change, Document, Refusal } from '../types.ts';
+import { lineFromText, lineToText } from './stepjson.ts';
+
+/** One line of JSON for a change: append it, and the journal tells how the book came about. */
+export const journalLine = (change: Pick<Change, 'kind' | 'transaction'>): string =>
+  lineToText(change);
+
+export interface Replayed {
+  readonly ok: true;
+  /** With its history: what the journal did can be undone. */
+  readonly book: Book;
+  /** The last line was cut short, as when a write was cut off, and is left out. */
+  readonly cutShort: boolean;
+}
+
+/**
+ * Does again what a journal says, on the document that it began with. A line in the middle that
+ * cannot be read or done stops it with a sentence; nothing of the book is handed out then.
+ */
+export function replay(document: Document, lines: readonly string[]): Replayed | Refusal {
+  const book = createBook(document);
+  for (const [index, text] of lines.entries()) {
+    const line = lineFromText(text);
+    if ('reason' in line) {
+      if (index === lines.length - 1) return { ok: true, book, cutShort: true };
+      return stopped(index, line.reason);
+    }
+    if (line.kind === 'do') {
+      const result = book.run(line.transaction);
+      if (!result.ok) return stopped(index, result.reason);
+    } else if (!book[line.kind]()) return stopped(index, `There is nothing to ${line.kind}.`);
+  }
+  return { ok: true, book, cutShort: false };
+}
+
+function stopped(index: number, reason: string): Refusal {
+  return { ok: false, reason: `The journal stops at line ${String(index + 1)}: ${reason}` };
+}

@@ -1,0 +1,177 @@
+import * as v from 'valibot';
+import { formulaFrom } from '../../formula/bind.ts';
+import { faultOfName } from '../../formula/naming.ts';
+import { maxStoredLength } from '../../formula/read.ts';
+import { Draft } from '../inside/draft.ts';
+import { DraftSheet } from '../inside/sheet.ts';
+import { entrySettings } from '../settings.ts';
+import { addSheet } from '../steps/sheets.ts';
+import type { Area, Document, EntrySettings, Formula, Refusal, Shelf } from '../types.ts';
+import { shelves } from '../types.ts';
+import { addressAt } from '../look.ts';
+import { cellFromJson } from './cells.ts';
+import type { BookJson, SheetJson } from './bookschema.ts';
+import { bookSchema } from './bookschema.ts';
+import { sentenceFor } from './faults.ts';
+import { faultOfJson } from './openjson.ts';
+import type { Migration } from './version.ts';
+import { form, migrations as ownMigrations, version } from './version.ts';
+
+/**
+ * Reads the text of a file: the whole book, or one sentence that says what is wrong and where.
+ * Older versions are brought forward first; a newer one is refused.
+ */
+export function readBook(
+  text: string,
+  migrations: Readonly<Record<number, Migration>> = ownMigrations,
+): { readonly ok: true; readonly document: Document } | Refusal {
+  try {
+    const json = migrated(parsed(text), migrations);
+    const result = v.safeParse(bookSchema, json, { abortEarly: true });
+    if (!result.success) throw new Unreadable(sentenceFor(result.issues[0], json));
+    return { ok: true, document: built(result.output) };
+  } catch (fault) {
+    if (fault instanceof Unreadable) return { ok: false, reason: fault.message };
+    throw fault;
+  }
+}
+
+class Unreadable extends Error {}
+
+function parsed(text: string): Record<string, unknown> {
+  const ours = text.slice(0, 200).includes(`"${form}"`);
+  let json: unknown;
+  try {
+    json = JSON.parse(text.startsWith('\uFEFF') ? text.slice(1) : text);
+  } catch {
+    throw new Unreadable(
+      ours
+        ? 'The file is cut short or damaged, so nothing was opened.'
+        : 'The file is not a Halfstop book, so nothing was opened.',
+    );
+  }
+  if (typeof json !== 'object' || json === null || Reflect.get(json, 'form') !== form)
+    throw new Unreadable('The file is not a Halfstop book, so nothing was opened.');
+  // Only texts that mention such a key are walked through: that is rare, and a walk takes time.
+  const fault = /proto|constructor|\\u/.test(text) ? faultOfJson(json) : undefined;
+  if (fault !== undefined)
+    throw new Unreadable(`The file is damaged (${fault}), so nothing was opened.`);
+  return Object.fromEntries(Object.entries(json));
+}
+
+function migrated(
+  json: Record<string, unknown>,
+  migrations: Readonly<Record<number, Migration>>,
+): Record<string, unknown> {
+  const written = json['version'];
+  if (typeof written !== 'number' || !Number.isInteger(written) || written < 0)
+    throw new Unreadable('The file does not say which version of the form it has.');
+  if (written > version)
+    throw new Unreadable(
+      `The book was written by a newer Halfstop (form ${String(written)}; this one reads up to ${String(version)}), so nothing was opened.`,
+    );
+  let current = json;
+  for (let from = written; from < version; from++) {
+    const migrate = migrations[from];
+    if (!migrate) throw new Unreadable(`Form ${String(from)} of the file is not known here.`);
+    current = { ...migrate(current), version: from + 1 };
+  }
+  return current;
+}
+
+function built(json: BookJson): Document {
+  const draft = new Draft(json.title, json.settings);
+  // All sheets first, empty: formulas may refer to any of them.
+  for (const sheet of json.sheets) placed(draft, sheet);
+  const under = json.typedUnder.map(entrySettings);
+  const usual = under[0] ?? entrySettings(json.settings);
+  for (const sheet of json.sheets) filled(draft, sheet, under, usual);
+  for (const { id, name, formula } of json.names) {
+    const reason = draft.named(name)
+      ? 'It is there twice.'
+      : faultOfName(name, () => false)?.reason;
+    if (reason !== undefined || draft.nameWithId(id)) throw at(`Name “${name}”`, reason ?? twice);
+    draft.putName({ id, name, formula: bound(formula, '', draft, `Name “${name}”`) });
+  }
+  for (const shelf of shelves) draft.putShelf(shelf, shelfFrom(json[shelf], shelf));
+  return draft;
+}
+
+const twice = 'Its id is there twice.';
+const at = (where: string, reason: string) =>
+  new Unreadable(`${where}: ${reason} Nothing was opened.`);
+
+function placed(draft: Draft, sheet: SheetJson): void {
+  const empty = { cells: [], areas: [], rowProperties: [], columnProperties: [] };
+  const content = { ...sheet, ...empty };
+  const result = addSheet(draft, { kind: 'addSheet', content, at: draft.sheets.length });
+  if (!result.ok) throw at(`Sheet “${sheet.properties.name}”`, result.reason);
+}
+
+function filled(
+  draft: Draft,
+  json: SheetJson,
+  under: readonly EntrySettings[],
+  usual: EntrySettings,
+): void {
+  const sheet = draft.sheet(json.id);
+  if (!sheet) return;
+  const where = `Sheet “${json.properties.name}”`;
+  for (const axis of ['rows', 'columns'] as const) {
+    for (const { id, ...properties } of json[
+      axis === 'rows' ? 'rowProperties' : 'columnProperties'
+    ]) {
+      if (sheet.lines(axis).indexOf(id) < 0) throw at(where, `There is no line “${id}”.`);
+      sheet.lines(axis).setProperties(id, properties);
+    }
+  }
+  sheet.areas = json.areas.map((area) => areaFrom(draft, sheet, area, where));
+  const reader = {
+    formula: (text: string) => textBound(text, json.id, draft),
+    under: (index: number | undefined) => (index === undefined ? usual : under[index]),
+  };
+  for (const { at: place, ...rest } of json.cells) {
+    const [row = '', column = ''] = place.split(' ');
+    const spot = { row: sheet.rows.indexOf(row), column: sheet.columns.indexOf(column) };
+    if (spot.row < 0 || spot.column < 0) throw at(where, `There is no place “${place}”.`);
+    const cell = cellFromJson(rest, reader);
+    const reason =
+      'reason' in cell ? cell.reason : sheet.cell(row, column) ? 'It is there twice.' : undefined;
+    if (reason !== undefined) throw at(`${where}, ${addressAt(spot)}`, reason);
+    if (!('reason' in cell)) sheet.put(row, column, cell);
+  }
+}
+
+function areaFrom(
+  draft: Draft,
+  sheet: DraftSheet,
+  { id, range, quantity }: SheetJson['areas'][number],
+  where: string,
+): Area {
+  const [reference] = bound(`=${range}`, sheet.id, draft, where).references;
+  if (reference?.kind !== 'range' || reference.sheet !== sheet.id)
+    throw at(where, `“${range}” is not a range of this sheet.`);
+  return { id, range: { ...reference, explicit: false }, quantity };
+}
+
+function bound(text: string, own: string, draft: Draft, where: string): Formula {
+  const formula = textBound(text, own, draft);
+  if ('reason' in formula) throw at(where, formula.reason);
+  return formula;
+}
+
+function textBound(text: string, own: string, draft: Draft) {
+  if (!text.startsWith('=')) return { reason: `“${text}” is not a formula.` };
+  const formula = formulaFrom(text, own, draft, maxStoredLength);
+  if ('reason' in formula) return formula;
+  // What is lost is written #REF!: an address that leads nowhere was not written by us.
+  return formula.references.some(({ kind }) => kind === 'lost')
+    ? { reason: 'A formula refers beyond the rows or columns of its sheet.' }
+    : formula;
+}
+
+function shelfFrom(json: BookJson['figures'], name: string): Shelf {
+  const items = json.items.map((item) => ({ ...item, id: String(item['id']) }));
+  if (new Set(items.map(({ id }) => id)).size < items.length) throw at(`In “${name}”`, twice);
+  return { version: json.version, items: items.toSorted((a, b) => (a.id < b.id ? -1 : 1)) };
+}
