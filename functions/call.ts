@@ -2,12 +2,14 @@ import { plainReader } from './arguments/plain.ts';
 import { readArguments } from './arguments/readArguments.ts';
 import type { CallSettings } from './arguments/slot.ts';
 import type { AnyDefinition } from './define.ts';
+import type { Ephemeris } from './ephemeris.ts';
 import { isError, refuse, type Argument, type FunctionError, type Value } from './values.ts';
 
 export { readArguments } from './arguments/readArguments.ts';
 export type { CallSettings } from './arguments/slot.ts';
 
 type Run = (...handed: unknown[]) => Value | FunctionError;
+type RunUnder = (sky: Ephemeris, ...handed: unknown[]) => Value | FunctionError;
 
 /** A function of the library, ready to be called many times. */
 export type Prepared = (args: readonly Argument[], settings: CallSettings) => Value | FunctionError;
@@ -38,11 +40,16 @@ export function prepare(definition: AnyDefinition): Prepared {
 function bind(definition: AnyDefinition): Prepared {
   const { name, parameters } = definition;
   const run = definition.run as Run;
+  const runUnder = definition.runUnder as RunUnder | undefined;
   const readers = parameters.map(plainReader);
+
+  function answer(handed: readonly unknown[], { ephemeris }: CallSettings) {
+    return runUnder && ephemeris ? runUnder(ephemeris, ...handed) : run(...handed);
+  }
 
   function carefully(args: readonly Argument[], settings: CallSettings) {
     const handed = readArguments(definition, args, settings);
-    return isError(handed) ? handed : proper(name, run(...handed));
+    return isError(handed) ? handed : proper(name, answer(handed, settings));
   }
 
   // One list for all calls: `run` gets its contents, never the list.
@@ -54,7 +61,7 @@ function bind(definition: AnyDefinition): Prepared {
       if (Number.isNaN(value)) return carefully(args, settings);
       handed[index] = value;
     }
-    return proper(name, run(...handed));
+    return proper(name, answer(handed, settings));
   };
 }
 

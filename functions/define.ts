@@ -1,4 +1,5 @@
 import type { Domain } from './domains.ts';
+import type { Ephemeris } from './ephemeris.ts';
 import type { QuantityName } from './quantities/names.ts';
 import type { SourceName } from './sources.ts';
 import type { FunctionError, In, Measured, Value } from './values.ts';
@@ -137,12 +138,15 @@ export interface Definition<
    */
   readonly formula: string | { readonly none: string; readonly equation?: string };
   readonly run: (...args: ArgumentsOf<P>) => Returned<R> | FunctionError;
+  /** For what depends on the sun: called instead of `run` where the caller brings an ephemeris. */
+  readonly runUnder?: (sky: Ephemeris, ...args: ArgumentsOf<P>) => Returned<R> | FunctionError;
 }
 
 /** A definition whose argument types have been forgotten, as the catalogue holds it. */
-export type AnyDefinition = Omit<Definition, 'run' | 'laws'> & {
+export type AnyDefinition = Omit<Definition, 'run' | 'runUnder' | 'laws'> & {
   readonly laws?: Readonly<Record<string, (...args: never[]) => boolean>>;
   readonly run: (...args: never[]) => Value | FunctionError;
+  readonly runUnder?: (sky: Ephemeris, ...args: never[]) => Value | FunctionError;
 };
 
 /**

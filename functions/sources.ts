@@ -86,6 +86,15 @@ export const sources = {
     title: 'IEC 60228:2004, Conductors of insulated cables.',
     kind: 'standard',
   },
+  'Janiczek 1987': {
+    title:
+      'P. M. Janiczek and J. A. DeYoung, Computer programs for sun and moon illuminance, US Naval Observatory Circular 171, 1987.',
+    kind: 'paper',
+  },
+  'sunrise and sunset tables': {
+    title: 'Sunrise and sunset tables as national almanac offices print them (from memory).',
+    kind: 'handbook',
+  },
 } as const satisfies Record<string, Source>;
 
 export type SourceName = keyof typeof sources;

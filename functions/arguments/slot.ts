@@ -1,4 +1,5 @@
 import type { BookDefaults, Parameter } from '../define.ts';
+import type { Ephemeris } from '../ephemeris.ts';
 import type { WritingSettings } from '../quantities/settings.ts';
 import { refuse, type FunctionError, type Value } from '../values.ts';
 
@@ -6,6 +7,8 @@ import { refuse, type FunctionError, type Value } from '../values.ts';
 export interface CallSettings {
   readonly writing: WritingSettings;
   readonly book: BookDefaults;
+  /** Where the sun stands; functions that need it say so when it is missing. */
+  readonly ephemeris?: Ephemeris;
 }
 
 /** Where an argument goes: which parameter of which function. */

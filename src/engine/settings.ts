@@ -23,6 +23,7 @@ export const calculating: ReadonlySet<keyof Settings> = new Set<keyof Settings>(
   'illuminance',
   'length',
   'shutter',
+  'fNumber',
   'receptor',
   'domeConstant',
   'flatConstant',

@@ -50,6 +50,7 @@ export const owners = {
   '@borgar/fx': ['src/formula'],
   valibot: ['src/book'],
   hyperformula: ['src/engine'],
+  'astronomy-engine': ['src/engine'],
   handsontable: ['src/grid'],
   papaparse: ['src/files'],
   idb: ['src/storage'],
