@@ -73,6 +73,8 @@ export interface Cell {
   readonly under?: EntrySettings;
   /** Set by the user or by a unit typed; beats that of an area and of the column. */
   readonly quantity?: QuantityName;
+  /** The quantity came with a typed unit alone: another unit typed later takes its place. */
+  readonly yields?: true;
   readonly role?: Role;
   readonly format?: Format;
   readonly note?: string;

@@ -1,3 +1,4 @@
+import { withEntry } from '../book/make/entered.ts';
 import { enter } from '../book/make/enter.ts';
 import { addressAt, placeAt, cellAt } from '../book/look.ts';
 import type { CellAt } from '../book/types.ts';
@@ -45,11 +46,11 @@ export const clear: Command = {
   run(context) {
     const cells = selectedCells(context)
       .filter(({ cell }) => cell.content.kind !== 'blank')
-      .map(({ row, column, cell }): CellAt => {
-        const { content: _content, typed: _typed, under: _under, ...said } = cell;
-        const kept = Object.keys(said).length > 0;
-        return { row, column, cell: kept ? { ...said, content: { kind: 'blank' } } : null };
-      });
+      .map(({ row, column, cell }): CellAt => ({
+        row,
+        column,
+        cell: withEntry(cell, { content: { kind: 'blank' } }),
+      }));
     if (cells.length === 0) return done;
     const label = cells.length === 1 ? 'Clear a cell' : `Clear ${cells.length} cells`;
     return doSteps(context, label, [{ kind: 'setCells', sheet: sheetInView(context).id, cells }]);

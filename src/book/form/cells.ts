@@ -32,6 +32,7 @@ export function cellToJson<F extends string | object, U>(
     ...contentToJson(content, writer),
     ...(under !== undefined && { under }),
     ...(cell.quantity !== undefined && { quantity: cell.quantity }),
+    ...(cell.yields && { yields: true as const }),
     ...(cell.role !== undefined && { role: cell.role }),
     ...(cell.format !== undefined && { format: formatInOrder(cell.format) }),
     ...(cell.note !== undefined && { note: cell.note }),
@@ -100,7 +101,7 @@ export function cellFromJson<F extends string | object, U>(
       ? json.target
       : reader.formula(json.target);
   if (typeof target === 'object' && 'reason' in target) return target;
-  const { quantity, role, format, note, tolerance, receptor, pointed } = json;
+  const { quantity, yields, role, format, note, tolerance, receptor, pointed } = json;
   const typed = json.typed ?? plainText(content);
   const under = typed === undefined ? undefined : reader.under(json.under);
   return {
@@ -108,6 +109,7 @@ export function cellFromJson<F extends string | object, U>(
     ...(typed !== undefined && { typed }),
     ...(under && { under }),
     ...(quantity !== undefined && { quantity }),
+    ...(yields && { yields }),
     ...(role !== undefined && { role }),
     ...(format !== undefined && { format }),
     ...(note !== undefined && { note }),

@@ -89,6 +89,7 @@ export const shelfName = v.picklist(shelves);
 /** What a cell says about itself, the same in files and in journals. */
 export const said = {
   quantity: v.exactOptional(quantity),
+  yields: v.exactOptional(v.literal(true)),
   role: v.exactOptional(role),
   format: v.exactOptional(format),
   note: v.exactOptional(v.string()),

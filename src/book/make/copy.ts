@@ -2,7 +2,7 @@ import { shiftFormula } from '../../formula/adjust.ts';
 import { cellAtSpot } from '../look.ts';
 import type { Cell, CellAt, Document, Id, Means, Step } from '../types.ts';
 import type { Entered } from './entered.ts';
-import { withEntry } from './entered.ts';
+import { unitOf, withEntry } from './entered.ts';
 import type { Region } from './growing.ts';
 import { Growing, beyondSheet } from './growing.ts';
 import type { Made } from './made.ts';
@@ -100,7 +100,7 @@ function copied(
   };
   const keeping = source.what === 'contents' ? before : cell;
   const { content, typed, under } = cell ?? nothing;
-  const adjusted: Entered = source.instead ?? {
+  const entry: Entered = source.instead ?? {
     content:
       content.kind === 'formula'
         ? { kind: 'formula', formula: shiftFormula(content.formula, shift, growing) }
@@ -108,7 +108,7 @@ function copied(
     ...(typed !== undefined && { typed }),
     ...(under && { under }),
   };
-  const made = withEntry(keeping, adjusted);
+  const made = withEntry(keeping, { ...unitOf(cell), ...entry });
   const target = source.what === 'all' ? cell?.target : undefined;
   return made && typeof target === 'object'
     ? { ...made, target: shiftFormula(target, shift, growing) }

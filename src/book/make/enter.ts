@@ -108,18 +108,30 @@ function read(document: Document, means: Means, growing: Growing, entry: Entry):
   return readText(document, means, entry);
 }
 
-/** By the quantity of the cell, of the area over it or of its column. */
+/**
+ * By the quantity of the cell, of the area over it or of its column. A quantity that only a typed
+ * unit gave the cell yields to what cannot be read by it.
+ */
 function readText(document: Document, means: Means, entry: Entry): Read {
   const sheet = document.sheet(entry.sheet);
   const place = placeAt(document, entry);
-  const own = place && sheet?.cell(place.row, place.column)?.quantity;
+  const cell = place && sheet?.cell(place.row, place.column);
   const around = place && sheet ? quantityAround(document, sheet, place) : undefined;
   const settings = { ...document.settings, ...entry.under };
-  const result = means.readEntry(entry.text, own ?? around, settings);
+  const own = cell?.quantity;
+  const byOwn = means.readEntry(entry.text, own ?? around, settings);
+  const yielding = own === undefined || cell?.yields === true;
+  const result =
+    'reason' in byOwn && own !== undefined && yielding
+      ? means.readEntry(entry.text, around, settings)
+      : byOwn;
   if ('reason' in result) return result;
   const { content, quantity, hint } = result;
   if (content.kind === 'blank') return { entered: { content } };
-  const said = quantity !== undefined && quantity !== around ? { quantity } : {};
+  const said =
+    quantity !== undefined && quantity !== around
+      ? { quantity, ...(yielding && { yields: true as const }) }
+      : {};
   const under = entrySettings(settings);
   return { entered: { content, typed: entry.text, under, ...said }, hint };
 }

@@ -7,12 +7,25 @@ export interface Entered {
   readonly typed?: string;
   readonly under?: EntrySettings;
   readonly quantity?: QuantityName;
+  readonly yields?: true;
 }
 
-/** The cell after an entry: what it said about itself stays. `null` for a blank that says nothing. */
+/**
+ * The cell after an entry: what it said about itself stays, but for a quantity that only a typed
+ * unit gave it. `null` for a blank that says nothing.
+ */
 export function withEntry(cell: Cell | undefined, entered: Entered): Cell | null {
   const { content: _content, typed: _typed, under: _under, ...said } = cell ?? blank;
-  return orNull({ ...said, ...entered });
+  if (!said.yields) return orNull({ ...said, ...entered });
+  const { quantity: _quantity, yields: _yields, ...rest } = said;
+  return orNull({ ...rest, ...entered });
+}
+
+/** A quantity that came with a typed unit goes along with what was typed. */
+export function unitOf(cell: Cell | undefined): Pick<Entered, 'quantity' | 'yields'> {
+  return cell?.yields && cell.quantity !== undefined
+    ? { quantity: cell.quantity, yields: true }
+    : {};
 }
 
 /** A blank cell that says nothing about itself is no cell. */

@@ -55,7 +55,7 @@ export function setQuantity(
 ): Made {
   const label = 'Change the quantity';
   return changeCells(document, means, regions, label, (cell, spot) => {
-    const { quantity: _, ...rest } = cell;
+    const { quantity: _quantity, yields: _yields, ...rest } = cell;
     if (quantity === null) return rest;
     return reread({ ...rest, quantity }, quantity, document, means, spot);
   });
