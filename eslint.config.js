@@ -89,7 +89,7 @@ export default defineConfig(
   },
   {
     // Generated: one line for each function.
-    files: ['functions/index.ts'],
+    files: ['functions/all.ts'],
     rules: { 'house/long-file': 'off', 'max-lines': 'off' },
   },
   { files: ['**/*.js'], extends: [tseslint.configs.disableTypeChecked] },
