@@ -40,7 +40,7 @@ class Fault extends Error {
 
 /**
  * Reads the tokens of a formula as a tree: binding strength decides, equal ones from left to right,
- * a sign before a percent before a power, as spreadsheets do (`-2^2` is 4).
+ * a percent before a sign before a power, as spreadsheets do (`-2^2` is 4).
  */
 export function treeOf(tokens: readonly Token[]): Node | FormulaFault {
   try {

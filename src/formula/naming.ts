@@ -44,7 +44,7 @@ function offerFor(name: string): string {
   if (parts) return `${parts[1] ?? ''}_${parts[2] ?? ''}`;
   const cleaned = name.trim().replaceAll(/[^A-Za-z0-9À-ʯ_.]+/g, '_');
   const begun = /^[A-Za-zÀ-ʯ_]/.test(cleaned) ? cleaned : `_${cleaned}`;
-  return (cleaned === name ? `${begun}_` : begun).slice(0, maxNameLength);
+  return (begun === name ? `${begun}_` : begun).slice(0, maxNameLength);
 }
 
 const forbiddenInSheets = /[[\]:*?/\\\p{Cc}]/u;
