@@ -66,7 +66,20 @@ describe('the catalogue', () => {
 describe('every function says', () => {
   /** Abbreviations that people say as words, and words that no sentence here needed. */
   const spoken = ['ev', 'fps', 'iso', 'f', 'x', 'y', 'x1', 'y1', 'x2', 'y2', 'n', 'utc'];
-  const further = ['base', 'diameter', 'incidence', 'parts', 'reference'];
+  const further = [
+    'area',
+    'base',
+    'class',
+    'continuous',
+    'diameter',
+    'efficiency',
+    'incidence',
+    'altitude',
+    'longitude',
+    'parts',
+    'reference',
+    'volts',
+  ];
   const prose = catalogue.flatMap(({ summary, job, limits, search, parameters }) => [
     ...[summary, job, limits, ...search],
     ...parameters.map(({ help }) => help),
