@@ -1,5 +1,5 @@
 import { effectsTouch } from './touched.ts';
-import type { Book, Change } from '../book/types.ts';
+import type { Book, Change, Means } from '../book/types.ts';
 import type { Context } from '../commands/command.ts';
 import type { Engine, Recalculated } from '../engine/types.ts';
 import { signal, type ReadonlySignal } from '../panels/kit/signals.ts';
@@ -28,7 +28,7 @@ export interface Desk {
 /** Long enough not to look at whole sheets between two key presses. */
 const pause = 80;
 
-export function createDesk(id: string, book: Book): Desk {
+export function createDesk(id: string, book: Book, means: Means): Desk {
   const { document } = book;
   const session = createSession(document.sheets[0]?.id ?? '');
   let engine = literalEngine(document);
@@ -77,6 +77,7 @@ export function createDesk(id: string, book: Book): Desk {
     context: {
       book,
       session,
+      means,
       get engine() {
         return engine;
       },

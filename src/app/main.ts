@@ -1,1 +1,4 @@
-document.title = 'Halfstop';
+import { startApp } from './app.ts';
+
+const root = document.getElementById('app');
+if (root) startApp(root);

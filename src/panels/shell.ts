@@ -13,6 +13,7 @@ import { head } from './page/head.ts';
 import type { Screen } from './screen.ts';
 import { slip } from './slip/slip.ts';
 import { startPage } from './start/start.ts';
+import { askedBy, verbs } from './verbs.ts';
 import type { Workbook } from './workbook.ts';
 
 /** What panels ask of the frame around them. */
@@ -23,6 +24,8 @@ export interface Shell {
   open(dialog: DialogName, about?: string): void;
   /** Runs a command, by way of the dialog that asks for what it needs. */
   choose(id: string): void;
+  /** A key pressed while a cell is being typed in: true if the suggestions took it. */
+  suggest(event: KeyboardEvent): boolean;
   /** Keys as this machine's keyboard writes them. */
   keys(keys: string): string;
 }
@@ -44,18 +47,6 @@ const frame = html`
   <div class="notices" role="status" aria-live="polite"></div>
 `;
 
-/** Dialogs that ask for a command's arguments, by the command's id. */
-const asking: Readonly<Record<string, DialogName>> = {
-  'edit.find': 'replace',
-  'edit.replace': 'replace',
-  'names.manage': 'names',
-  'cells.format': 'format',
-  'sheet.properties': 'sheet',
-  'sheet.add': 'add-sheet',
-  'view.keyboard': 'keyboard',
-  'view.about': 'about',
-};
-
 /** Builds the frame of the app in `root` and keeps every panel in step with `workbook`. */
 export function openShell(root: HTMLElement, workbook: Workbook, screen: Screen): Shell {
   render(frame, root);
@@ -65,10 +56,11 @@ export function openShell(root: HTMLElement, workbook: Workbook, screen: Screen)
     find: () => finder(workbook, shell),
     open: (dialog, about) => openDialog(dialog, workbook, shell, about),
     choose(id) {
-      const dialog = asking[id];
-      if (dialog) shell.open(dialog);
+      if (id === verbs.setNote) writeNote(root, screen);
+      else if (isAsked(id)) shell.open(askedBy[id]);
       else workbook.run(id);
     },
+    suggest: (event) => suggest(event),
     keys: (keys) => writtenKeys(keys, mac),
   };
   const start = part(root, '.start');
@@ -84,7 +76,15 @@ export function openShell(root: HTMLElement, workbook: Workbook, screen: Screen)
   mount(part(root, '.foot'), () => foot(workbook, screen));
   mount(part(root, 'aside.slip'), () => slip(workbook, screen, shell));
   mount(part(root, '.notices'), () => notice(workbook));
-  entryLine(part(root, '.entry'), workbook, shell);
+  const suggest = entryLine(part(root, '.entry'), workbook, shell);
   part(root, '.curtain').addEventListener('click', () => (screen.drawer.value = null));
   return shell;
+}
+
+const isAsked = (id: string): id is keyof typeof askedBy => id in askedBy;
+
+/** The note is written in the slip. */
+function writeNote(root: HTMLElement, screen: Screen): void {
+  if (!screen.isOpen('slip')) screen.toggle('slip');
+  part(root, '.note textarea').focus();
 }

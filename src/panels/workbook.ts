@@ -209,6 +209,8 @@ export interface TemplateEntry {
 
 export interface StartView {
   readonly templates: readonly TemplateEntry[];
+  /** Whether the sample book is there to be opened. */
+  readonly sample: boolean;
   readonly kept: readonly KeptEntry[];
   /** Why nothing can be kept on this device, if so. */
   readonly trouble?: string;

@@ -6,11 +6,24 @@ import { functionCard } from './function-card.ts';
 import { keyboard } from './keyboard.ts';
 import { names } from './names.ts';
 import { numberFormat } from './number-format.ts';
+import { quantity } from './quantity.ts';
 import { replace } from './replace.ts';
+import { settings } from './settings.ts';
 import { sheetProperties } from './sheet-properties.ts';
+import { target } from './target.ts';
 
 export type DialogName =
-  'replace' | 'names' | 'format' | 'sheet' | 'add-sheet' | 'keyboard' | 'about' | 'function';
+  | 'replace'
+  | 'quantity'
+  | 'target'
+  | 'settings'
+  | 'names'
+  | 'format'
+  | 'sheet'
+  | 'add-sheet'
+  | 'keyboard'
+  | 'about'
+  | 'function';
 
 type Open = (workbook: Workbook, shell: Shell, about?: string) => void;
 
@@ -23,6 +36,9 @@ const dialogs: Readonly<Record<DialogName, Open>> = {
   keyboard,
   about,
   function: functionCard,
+  quantity,
+  target,
+  settings,
 };
 
 /** `about` says which sheet or function, where the dialog is about one. */

@@ -10,16 +10,26 @@ import { helper, type HelperState } from './helper.ts';
 import { nameBox } from './name-box.ts';
 import { accept, stemAt, suggest } from './suggest.ts';
 
+type Then = Parameters<Workbook['enter']>[1];
+
 /** Where formulas and readings are written, with what the words could mean and what it comes to. */
-export function entryLine(host: HTMLElement, workbook: Workbook, shell: Shell): void {
+export function entryLine(
+  host: HTMLElement,
+  workbook: Workbook,
+  shell: Shell,
+): (event: KeyboardEvent) => boolean {
   const caret = signal(0);
   const chosen = signal(0);
   const dismissed = signal('');
   const reason = signal('');
 
+  const field = () => host.querySelector<HTMLInputElement>('.entry-text');
+
   const state = computed<HelperState>(() => {
     const { text, typing } = workbook.entry.value;
-    const at = Math.min(caret.value, text.length);
+    // While the cell itself is typed in, the caret is taken to be at the end.
+    const here = document.activeElement === field();
+    const at = here ? Math.min(caret.value, text.length) : text.length;
     const stem = typing && dismissed.value !== text ? stemAt(text, at) : undefined;
     const suggestions = stem
       ? suggest(stem.words, workbook.functions.value, workbook.names.value)
@@ -35,7 +45,6 @@ export function entryLine(host: HTMLElement, workbook: Workbook, shell: Shell): 
     };
   });
 
-  const field = () => host.querySelector<HTMLInputElement>('.entry-text');
   const type = (text: string, at: number) => {
     caret.value = at;
     chosen.value = 0;
@@ -48,26 +57,37 @@ export function entryLine(host: HTMLElement, workbook: Workbook, shell: Shell): 
     if (!stem || !suggestion) return false;
     const next = accept(text, at, stem, suggestion);
     type(next.text, next.caret);
-    field()?.focus();
-    field()?.setSelectionRange(next.caret, next.caret);
+    const input = field();
+    if (document.activeElement === input) input?.setSelectionRange(next.caret, next.caret);
     return true;
   };
-  const end = (then: Parameters<Workbook['enter']>[1]) => {
+  const end = (then: Then) => {
     const taken = workbook.enter(workbook.entry.value.text, then);
     reason.value = taken === true ? '' : taken;
   };
 
-  const onKey = (event: KeyboardEvent) => {
-    const { suggestions } = state.value;
-    const open = suggestions.length > 0;
-    const step = open ? { ArrowDown: 1, ArrowUp: -1 }[event.key] : undefined;
-    if (event.isComposing) return;
+  /** Arrows, Tab, Enter and Escape belong to the suggestions while there are any. */
+  const onSuggestionKey = (event: KeyboardEvent): boolean => {
+    const { suggestions, text } = state.value;
+    if (suggestions.length === 0 || event.isComposing) return false;
+    const step = { ArrowDown: 1, ArrowUp: -1 }[event.key];
     if (step) chosen.value = (chosen.value + step + suggestions.length) % suggestions.length;
-    else if (open && (event.key === 'Tab' || event.key === 'Enter') && take(chosen.value)) void 0;
-    else if (event.key === 'Enter') end(event.shiftKey ? 'up' : 'down');
-    else if (event.key === 'Tab' && workbook.entry.value.typing)
-      end(event.shiftKey ? 'left' : 'right');
-    else if (event.key === 'Escape' && open) dismissed.value = workbook.entry.value.text;
+    else if (event.key === 'Escape') dismissed.value = text;
+    else if (event.key !== 'Tab' && event.key !== 'Enter') return false;
+    else return take(chosen.value);
+    return true;
+  };
+
+  const endings: Readonly<Record<string, readonly [plain: Then, shifted: Then]>> = {
+    Enter: ['down', 'up'],
+    Tab: ['right', 'left'],
+  };
+  const onKey = (event: KeyboardEvent) => {
+    const { typing } = workbook.entry.value;
+    const ending = endings[event.key];
+    if (onSuggestionKey(event)) void 0;
+    else if (event.isComposing) return;
+    else if (ending && (typing || event.key === 'Enter')) end(ending[event.shiftKey ? 1 : 0]);
     else if (event.key === 'Escape') {
       reason.value = '';
       workbook.cancel();
@@ -123,6 +143,8 @@ export function entryLine(host: HTMLElement, workbook: Workbook, shell: Shell): 
       ${helper(state.value, workbook, shell, take)}
     `;
   });
+
+  return onSuggestionKey;
 }
 
 /** The entry in its parts; what is no formula has none. */

@@ -10,7 +10,7 @@ import { pictureOf } from './pictures.ts';
 /** Where one goes on, or begins. */
 export function startPage(workbook: Workbook, shell: Shell) {
   if (workbook.page.value !== 'start') return '';
-  const { kept, templates, trouble, busy } = workbook.start.value;
+  const { kept, templates, sample, trouble, busy } = workbook.start.value;
   return html`<main aria-busy=${busy}>
     <header>
       <p class="sign">${mark()}<span>Halfstop</span></p>
@@ -30,12 +30,16 @@ export function startPage(workbook: Workbook, shell: Shell) {
             workbook.run(verbs.newBook, { template: one.id }),
           ),
         )}
-        ${card(
-          'harbour-hours',
-          'Harbour Hours',
-          'A sample book to look round in: the light of a documentary in a sail loft and a boat shed.',
-          () => workbook.run(verbs.sample),
-        )}
+        ${
+          sample
+            ? card(
+                'harbour-hours',
+                'Harbour Hours',
+                'A sample book to look round in: the light of a documentary in a sail loft and a boat shed.',
+                () => workbook.run(verbs.sample),
+              )
+            : ''
+        }
         ${card('blank', 'Blank book', 'One sheet with nothing in it.', () =>
           workbook.run(verbs.newBook, { template: null }),
         )}

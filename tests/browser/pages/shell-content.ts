@@ -147,6 +147,7 @@ export function paperWorkbook(): PaperWorkbook {
           purpose: 'How far each reading is from what was planned, and what closes the gap.',
         },
       ],
+      sample: true,
       kept: [
         { id: 'a', title: 'Harbour Hours', when: 'today, 14:02' },
         { id: 'b', title: 'Ice house, second unit', when: '3 November' },

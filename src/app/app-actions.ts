@@ -1,0 +1,231 @@
+import { newDocument } from '../book/newdocument.ts';
+import { contentAs, contentOf } from '../book/content.ts';
+import { readBook } from '../book/form/read.ts';
+import { writeBook } from '../book/form/write.ts';
+import type { Document } from '../book/types.ts';
+import { paste, take } from '../commands/clipboard.ts';
+import type { Outcome } from '../commands/command.ts';
+import type { Screen } from '../panels/screen.ts';
+import type { Action } from './actions.ts';
+import type { Desk } from './desk.ts';
+import { askForFile, saveText } from './file-dialog.ts';
+import { settingsHere } from './place.ts';
+import { sample, templateText } from './templates.ts';
+
+/** What the actions of app reach: everything that is not in the book. */
+export interface AppHands {
+  readonly screen: Screen;
+  readonly locale: string;
+  desk(): Desk | null;
+  newId(): string;
+  /** Puts a new book on the desk and keeps it. */
+  begin(document: Document): Promise<Outcome>;
+  open(id: string): Promise<Outcome>;
+  remove(id: string): Promise<Outcome>;
+  leave(): Promise<Outcome>;
+  act(id: string, args: unknown): Outcome;
+  find(): void;
+}
+
+const ok: Outcome = { ok: true };
+const noBook = 'Open a book first.';
+
+/** Actions on whole books, on this screen and on the clipboard, beside the commands of a book. */
+export function appActions(hands: AppHands): readonly Action[] {
+  const needsBook = () => (hands.desk() ? undefined : noBook);
+  const withDesk = (run: (desk: Desk) => Outcome | Promise<Outcome>) => () => {
+    const desk = hands.desk();
+    return desk ? run(desk) : { ok: false, reason: noBook };
+  };
+  return [
+    ...bookActions(hands, needsBook, withDesk),
+    ...clipboardActions(needsBook, withDesk),
+    {
+      id: 'view.find',
+      name: 'Find a command',
+      group: 'view',
+      keys: ['Ctrl+K'],
+      run: () => (hands.find(), ok),
+    },
+    {
+      id: 'view.keyboard',
+      name: 'Keyboard',
+      group: 'view',
+      keys: ['F1'],
+      search: ['keys', 'help'],
+      run: () => ok,
+    },
+    { id: 'view.about', name: 'About Halfstop', group: 'view', search: ['licence'], run: () => ok },
+    {
+      id: 'view.contents',
+      name: 'Show or fold away the contents',
+      group: 'view',
+      run: () => (hands.screen.toggle('contents'), ok),
+    },
+    {
+      id: 'view.slip',
+      name: 'Show or fold away the slip',
+      group: 'view',
+      run: () => (hands.screen.toggle('slip'), ok),
+    },
+    ...(['system', 'dark', 'light'] as const).map((theme): Action => ({
+      id: `view.theme.${theme}`,
+      name: theme === 'system' ? 'Light and dark as the system says' : `Always ${theme}`,
+      group: 'view',
+      search: ['theme', 'night', 'colours'],
+      run: () => ((hands.screen.theme.value = theme), ok),
+    })),
+  ];
+}
+
+type WithDesk = (
+  run: (desk: Desk) => Outcome | Promise<Outcome>,
+) => () => Outcome | Promise<Outcome>;
+
+function bookActions(
+  hands: AppHands,
+  needsBook: () => string | undefined,
+  withDesk: WithDesk,
+): readonly Action[] {
+  const settings = settingsHere(hands.locale);
+  const fromText = async (text: string | undefined): Promise<Outcome> => {
+    if (text === undefined) return { ok: false, reason: 'This sheet is not part of this version.' };
+    const read = readBook(text);
+    return read.ok ? hands.begin(read.document) : read;
+  };
+  const templateOf = (args: unknown) => (args as { template: string | null }).template;
+  return [
+    {
+      id: 'book.start',
+      name: 'Start page',
+      group: 'book',
+      search: ['close', 'home'],
+      unavailable: needsBook,
+      run: () => hands.leave(),
+    },
+    {
+      id: 'book.new',
+      name: 'New book',
+      group: 'book',
+      async run(args) {
+        const template = args === undefined ? null : templateOf(args);
+        if (template !== null) return fromText(await templateText(template));
+        return hands.begin(newDocument(hands, { title: 'Untitled book', settings }));
+      },
+    },
+    {
+      id: 'book.sample',
+      name: 'Open the sample book',
+      group: 'book',
+      search: ['Harbour Hours', 'example'],
+      run: async () => fromText(await templateText(sample)),
+    },
+    {
+      id: 'book.open',
+      name: 'Open a file',
+      group: 'book',
+      keys: ['Ctrl+O'],
+      async run() {
+        const file = await askForFile('.halfstop,.json,application/json');
+        return file ? fromText(await file.text()) : ok;
+      },
+    },
+    {
+      id: 'book.openKept',
+      name: 'Open a kept book',
+      group: 'book',
+      run: (args) => hands.open((args as { id: string }).id),
+    },
+    {
+      id: 'book.removeKept',
+      name: 'Remove a kept book',
+      group: 'book',
+      run: (args) => hands.remove((args as { id: string }).id),
+    },
+    {
+      id: 'book.saveFile',
+      name: 'Save as a file',
+      group: 'book',
+      keys: ['Ctrl+S'],
+      search: ['download', 'export', 'hand over'],
+      unavailable: needsBook,
+      run: withDesk(({ book }) => {
+        const { title } = book.document;
+        saveText(title, 'halfstop.json', 'application/json', writeBook(book.document));
+        return {
+          ok: true,
+          say: `Saved ${title} as a file. The book goes on being kept here as well.`,
+        };
+      }),
+    },
+    {
+      id: 'book.print',
+      name: 'Print the sheet',
+      group: 'book',
+      keys: ['Ctrl+P'],
+      unavailable: needsBook,
+      run: () => (window.print(), ok),
+    },
+    {
+      id: 'sheet.add',
+      name: 'Add a sheet',
+      group: 'sheets',
+      search: ['template', 'new sheet'],
+      unavailable: needsBook,
+      async run(args) {
+        const template = args === undefined ? null : templateOf(args);
+        if (template === null) return hands.act('sheet.addContent', undefined);
+        const text = await templateText(template);
+        const read = text === undefined ? undefined : readBook(text);
+        if (!read?.ok)
+          return { ok: false, reason: read?.reason ?? 'This sheet is not part of this version.' };
+        const first = read.document.sheets[0];
+        const content = first && contentOf(read.document, first.id);
+        return hands.act(
+          'sheet.addContent',
+          content && { content: contentAs(content, hands.newId()) },
+        );
+      },
+    },
+  ];
+}
+
+function clipboardActions(
+  needsBook: () => string | undefined,
+  withDesk: WithDesk,
+): readonly Action[] {
+  const write = (how: 'copy' | 'cut') =>
+    withDesk(async ({ context }) => {
+      await navigator.clipboard.writeText(take(context, how));
+      return ok;
+    });
+  const read = (what: 'all' | 'values') =>
+    withDesk(async ({ context }): Promise<Outcome> => {
+      try {
+        return paste(context, await navigator.clipboard.readText(), what);
+      } catch {
+        return {
+          ok: false,
+          reason: 'This browser keeps the clipboard to itself. Select the cell and press Ctrl V.',
+        };
+      }
+    });
+  const action = (id: string, name: string, keys: string, run: Action['run']): Action => ({
+    id,
+    name,
+    group: 'edit',
+    keys: [keys],
+    native: true,
+    unavailable: needsBook,
+    run,
+  });
+  return [
+    action('edit.cut', 'Cut', 'Ctrl+X', write('cut')),
+    action('edit.copy', 'Copy', 'Ctrl+C', write('copy')),
+    action('edit.paste', 'Paste', 'Ctrl+V', read('all')),
+    {
+      ...action('edit.pasteValues', 'Paste values', 'Ctrl+Shift+V', read('values')),
+      native: false,
+    },
+  ];
+}

@@ -1,0 +1,119 @@
+import type { AnyDefinition } from '../../functions/define.ts';
+import { bookCommands } from '../commands/all.ts';
+import type { Outcome } from '../commands/command.ts';
+import { effect, signal } from '../panels/kit/signals.ts';
+import { openCellMenu } from '../panels/page/cell-menu.ts';
+import { createScreen } from '../panels/screen.ts';
+import { openShell, type Shell } from '../panels/shell.ts';
+import { actionOf, type Action } from './actions.ts';
+import { appActions } from './app-actions.ts';
+import { createDesk, type Desk } from './desk.ts';
+import { gridEvents } from './grid-events.ts';
+import { createHand, type GridHand } from './grid-hand.ts';
+import { createKeyMap, isTyping } from './keys.ts';
+import type { OpenedBook } from './library.ts';
+import { createMeans } from './means.ts';
+import { createNotices } from './notices.ts';
+import { createShelf } from './shelf.ts';
+import { createWorkbook } from './workbook.ts';
+
+/** Wires the house: shelf and desk, commands and keys, panels and grid. */
+export function startApp(root: HTMLElement): void {
+  const notices = createNotices();
+  const screen = createScreen();
+  const desk = signal<Desk | null>(null);
+  const functions = signal<readonly AnyDefinition[]>([]);
+  let isFunction = (_name: string): boolean => false;
+  const means = createMeans((name) => isFunction(name));
+  const heavy = import('./heavy.ts').then((loaded) => {
+    isFunction = loaded.isFunction;
+    functions.value = loaded.catalogue;
+    return loaded;
+  });
+  const now = () => new Date();
+  let hand: GridHand | undefined;
+
+  const clear = () => {
+    hand?.dispose();
+    hand = undefined;
+    desk.value?.close();
+    desk.value = null;
+    shell.grid.replaceChildren();
+    delete shell.grid.dataset['ready'];
+  };
+  const lay = async (opened: OpenedBook | null) => {
+    clear();
+    if (!opened) return;
+    const laid = createDesk(opened.id, opened.book, means);
+    desk.value = laid;
+    const [{ connectEngine }, grid] = await Promise.all([
+      heavy,
+      createHand(shell.grid, laid, hear(laid)),
+    ]);
+    if (desk.value !== laid) return grid.dispose();
+    hand = grid;
+    laid.calculateWith(connectEngine(laid.book, { clock: now, chance: Math.random }));
+    grid.focus();
+    shell.grid.dataset['ready'] = 'true';
+  };
+  const shelf = createShelf({ locale: navigator.language, now, newId: means.newId, lay });
+
+  const act = (id: string, args?: unknown): Outcome => {
+    const outcome = actions.find((one) => one.id === id)?.run(args);
+    return outcome && !(outcome instanceof Promise) ? outcome : { ok: true };
+  };
+  const actions: readonly Action[] = [
+    ...bookCommands.map((command) => actionOf(command, () => desk.value?.context)),
+    ...appActions({
+      ...shelf,
+      screen,
+      locale: navigator.language,
+      newId: means.newId,
+      desk: () => desk.value,
+      act,
+      find: () => shell.find(),
+    }),
+  ];
+  const keys = createKeyMap(actions);
+  const workbook = createWorkbook({
+    desk,
+    actions,
+    functions,
+    notices,
+    ...shelf,
+    hand: () => hand,
+  });
+  const shell: Shell = openShell(root, workbook, screen);
+
+  const hear = (laid: Desk) =>
+    gridEvents({
+      desk: laid,
+      keys,
+      act,
+      tell: (outcome) => {
+        if (!outcome.ok) notices.say(outcome.reason, 'refused');
+        else if (outcome.say !== undefined) notices.say(outcome.say);
+      },
+      choose: ({ id }) => shell.choose(id),
+      menu: (on, x, y) => openCellMenu(on, { x, y }, workbook, shell),
+      view: () => hand?.view,
+      suggest: (event) => shell.suggest(event),
+    });
+
+  addEventListener('keydown', (event) => {
+    if (event.defaultPrevented) return;
+    const action = keys.actionFor(event, isTyping(event.target) ? 'typing' : 'elsewhere');
+    if (!action) return;
+    event.preventDefault();
+    shell.choose(action.id);
+  });
+  effect(() => {
+    const { page, title } = workbook;
+    document.title = page.value === 'book' ? `${title.value} · Halfstop` : 'Halfstop';
+  });
+  const id = location.hash.slice(1);
+  if (id !== '')
+    void shelf.open(id).then((outcome) => {
+      if (!outcome.ok) notices.say(outcome.reason, 'refused');
+    });
+}

@@ -1,0 +1,27 @@
+import { saveAs } from 'file-saver';
+
+/** Asks for a file; undefined if nothing was chosen. */
+export function askForFile(accept: string): Promise<File | undefined> {
+  const input = document.createElement('input');
+  input.type = 'file';
+  input.accept = accept;
+  input.hidden = true;
+  document.body.append(input);
+  return new Promise((resolve) => {
+    const end = (file?: File) => {
+      input.remove();
+      resolve(file);
+    };
+    input.addEventListener('change', () => end(input.files?.[0]));
+    input.addEventListener('cancel', () => end());
+    input.click();
+  });
+}
+
+/** Characters that some file systems refuse. */
+const refusedInNames = /[\\/:*?"<>|\p{Cc}]+/gu;
+
+export function saveText(title: string, ending: string, type: string, text: string): void {
+  const name = title.replace(refusedInNames, ' ').trim() || 'Untitled';
+  saveAs(new Blob([text], { type }), `${name}.${ending}`);
+}

@@ -1,0 +1,48 @@
+import { findCells } from '../book/make/replace.ts';
+import type { SearchFor, Target } from '../panels/workbook.ts';
+import { blockAddress } from '../panels/views/address.ts';
+import { caption } from '../panels/views/captions.ts';
+import type { Desk } from './desk.ts';
+
+interface At {
+  readonly sheet: number;
+  readonly row: number;
+  readonly column: number;
+}
+
+const before = (a: At, b: At) => a.sheet - b.sheet || a.row - b.row || a.column - b.column;
+
+/** Goes to the next cell that has what is looked for, round the end, and says where it is. */
+export function findNext(
+  { book, session }: Desk,
+  { text, matchCase, whole, everywhere }: SearchFor,
+  way: 1 | -1,
+  jump: (target: Target) => void,
+): string {
+  const { document } = book;
+  const { sheet, selection } = session.state;
+  const found = findCells(document, {
+    find: text,
+    matchCase,
+    whole,
+    inFormulas: true,
+    ...(!everywhere && { within: { sheet } }),
+  });
+  if (found.length === 0) return `No cell has ${text}.`;
+  const order = new Map(document.sheets.map(({ id }, index) => [id, index]));
+  const asAt = (spot: { sheet: string; row: number; column: number }): At => ({
+    ...spot,
+    sheet: order.get(spot.sheet) ?? 0,
+  });
+  const here = asAt({ sheet, ...selection.focus });
+  const next =
+    way > 0
+      ? (found.find((spot) => before(asAt(spot), here) > 0) ?? found[0])
+      : (found.findLast((spot) => before(asAt(spot), here) < 0) ?? found.at(-1));
+  if (!next) return '';
+  const { row, column } = next;
+  jump({ sheet: next.sheet, from: { row, column } });
+  const words = caption(document, next.sheet, row, column);
+  const where = blockAddress(next, next, 'cells');
+  return `${found.indexOf(next) + 1} of ${found.length}: ${[where, words].filter(Boolean).join(', ')}`;
+}

@@ -1,0 +1,48 @@
+import { precedentsOf, readAddress } from '../book/look.ts';
+import type { Document } from '../book/types.ts';
+import { splitSheetPrefix } from '../formula/sheetprefix.ts';
+import type { Extent } from '../formula/write.ts';
+import type { Target } from '../panels/workbook.ts';
+
+/** What was written in the name box as a place in the book; a sentence if it names none. */
+export function placeNamed(
+  document: Document,
+  shown: string,
+  written: string,
+): Target | { readonly reason: string } {
+  const text = written.trim();
+  const named = document.named(text);
+  const extent = named && firstExtent(document, named.formula);
+  if (extent) return targetOf(extent);
+  const sheet = sheetCalled(document, text);
+  if (sheet !== undefined) return { sheet, from: { row: 0, column: 0 } };
+  const { sheet: prefix, rest } = splitSheetPrefix(text);
+  const on = prefix === undefined ? shown : sheetCalled(document, prefix);
+  const [from, to] = rest.split(':').map((part) => readAddress(part.trim().toUpperCase()));
+  if (on === undefined) return { reason: `The book has no sheet ${prefix ?? ''}.` };
+  if (!from) return { reason: `${text} is no address, name or sheet of this book.` };
+  return { sheet: on, from, ...(to && { to }) };
+}
+
+function sheetCalled(document: Document, text: string): string | undefined {
+  const wanted = text.toLowerCase();
+  return (
+    document.sheetNamed(text)?.id ??
+    document.sheets.find(({ properties }) => properties.title.toLowerCase() === wanted)?.id
+  );
+}
+
+export function firstExtent(
+  document: Document,
+  formula: Parameters<typeof precedentsOf>[1],
+): Extent | undefined {
+  const first = precedentsOf(document, formula)[0];
+  return first?.kind === 'cells' ? first.extent : undefined;
+}
+
+export function targetOf({ sheet, top, left, bottom, right }: Extent): Target {
+  const from = { row: top, column: left };
+  return Number.isFinite(bottom) && Number.isFinite(right)
+    ? { sheet, from, to: { row: bottom, column: right } }
+    : { sheet, from };
+}

@@ -1,0 +1,91 @@
+import {
+  createGrid,
+  type GridEvents,
+  type GridView,
+  type Move,
+  type Place,
+} from '../grid/index.ts';
+import { at } from '../session/session.ts';
+import type { Desk } from './desk.ts';
+import { gridModel } from './grid-model.ts';
+
+/** The grid as the rest of app holds it: it follows the session, and the session follows it. */
+export interface GridHand {
+  readonly view: GridView;
+  /** Shows the sheet and the selection of the session. */
+  follow(): void;
+  focus(): void;
+  /** The entry line types; an open editor in the cell follows. */
+  setText(text: string): void;
+  /** An entry made elsewhere is finished: on to the next cell. */
+  leave(spot: Place, then: Move): void;
+  /** Closes an open editor without keeping what is in it. */
+  drop(): void;
+  dispose(): void;
+}
+
+const steps: Readonly<Record<Move, readonly [rows: number, columns: number]>> = {
+  stay: [0, 0],
+  down: [1, 0],
+  up: [-1, 0],
+  right: [0, 1],
+  left: [0, -1],
+};
+
+export async function createHand(
+  host: HTMLElement,
+  desk: Desk,
+  events: GridEvents,
+): Promise<GridHand> {
+  const { session } = desk;
+  const model = gridModel(desk);
+  let sheet = session.state.sheet;
+  let following = false;
+  const view = await createGrid(host, model, {
+    ...events,
+    selected(selection, origin) {
+      if (!following) events.selected(selection, origin);
+    },
+  });
+
+  const follow = (): void => {
+    following = true;
+    if (sheet !== session.state.sheet) {
+      sheet = session.state.sheet;
+      view.refresh();
+    }
+    if (JSON.stringify(view.selection) !== JSON.stringify(session.state.selection))
+      view.select(session.state.selection);
+    following = false;
+  };
+
+  desk.onPaint(({ cells, all, structure }) => {
+    if (structure) view.refresh();
+    else if (all) view.paint();
+    else view.paint(cells.filter((cell) => cell.sheet === session.state.sheet));
+    follow();
+  });
+  follow();
+
+  return {
+    view,
+    follow,
+    focus: () => view.focus(),
+    setText: (text) => {
+      if (view.editorText !== null) view.setEditorText(text);
+    },
+    leave(spot, then) {
+      if (view.editorText !== null) view.closeEditor('drop');
+      const [rows, columns] = steps[then];
+      const row = Math.max(0, Math.min(model.rowCount - 1, spot.row + rows));
+      const column = Math.max(0, Math.min(model.columnCount - 1, spot.column + columns));
+      session.select(at(row, column));
+      follow();
+      view.focus();
+    },
+    drop: () => {
+      if (view.editorText !== null) view.closeEditor('drop');
+    },
+    dispose: () => view.dispose(),
+  };
+}
