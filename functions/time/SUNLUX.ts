@@ -40,7 +40,7 @@ export default define({
       name: 'altitude',
       quantity: 'angle',
       domain: sampled(between(-90, 90), -18, 90),
-      help: 'Of the sun above level, as SUNALTITUDE gives it; negative below the horizon.',
+      help: 'Altitude of the sun above level, as SUNALTITUDE gives it; negative below the horizon.',
     },
   ],
   result: 'illuminance',

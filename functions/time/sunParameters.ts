@@ -29,14 +29,14 @@ export const latitude = {
   name: 'latitude',
   quantity: 'angle',
   domain: between(-90, 90),
-  help: 'Degrees; north is positive.',
+  help: 'Latitude in degrees; north is positive.',
 } as const;
 
 export const longitude = {
   name: 'longitude',
   quantity: 'angle',
   domain: between(-180, 180),
-  help: 'Degrees; east is positive.',
+  help: 'Longitude in degrees; east is positive.',
 } as const;
 
 export const utcOffset = {
@@ -44,7 +44,7 @@ export const utcOffset = {
   quantity: 'duration',
   domain: sampled(between(-14, 14), -12, 14),
   default: 0,
-  help: 'Hours that the clock is ahead of universal time, summer time included.',
+  help: 'Offset of the clock from universal time, in hours ahead, summer time included.',
 } as const;
 
 export const fromEphemeris = {
