@@ -6,7 +6,11 @@ const secondRadiationConstant = 1.4388e-2;
 
 /** Power of a Planckian radiator at a wavelength in metres, on any scale. */
 export function planckian(metres: number, kelvin: number): number {
-  return (metres * 1e7) ** -5 / Math.expm1(secondRadiationConstant / (metres * kelvin));
+  const length = metres * 1e7;
+  const squared = length * length;
+  // Multiplied out: a power is ten times as slow, and the locus is thousands of sums.
+  const fifth = squared * squared * length;
+  return 1 / (fifth * Math.expm1(secondRadiationConstant / (metres * kelvin)));
 }
 
 /** A point of the Planckian locus, and the direction across it towards green, of length 1. */
