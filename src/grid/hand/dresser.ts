@@ -60,7 +60,7 @@ export class Dresser implements Dress {
   corner(element: HTMLElement): void {
     this.spots.set(element, { on: 'corner' });
     element.className = 'corner';
-    element.setAttribute('role', 'columnheader');
+    element.setAttribute('role', 'gridcell');
     element.setAttribute('aria-label', 'Whole sheet');
     element.setAttribute('aria-colindex', '1');
     element.parentElement?.setAttribute('role', 'row');

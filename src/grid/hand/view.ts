@@ -343,6 +343,7 @@ export class HandView implements GridView {
       return;
     }
     if (event.key === 'Tab' && this.shell.isLeaving) return;
+    if (modifiers.has(event.key)) return;
     this.shell.leave(false);
     const action = actionOf(event);
     if (!action) return;
@@ -557,6 +558,9 @@ export class HandView implements GridView {
     });
   }
 }
+
+/** Held for the key that follows; by themselves they ask for nothing. */
+const modifiers: ReadonlySet<string> = new Set(['Shift', 'Control', 'Alt', 'Meta']);
 
 function keyOf(place: Place): number {
   return place.row * 16384 + place.column;

@@ -54,8 +54,9 @@ export function paintHandsontable(
         part.setAttribute('role', 'rowgroup');
       const clone = table.closest('[class*="ht_clone"]');
       if (!clone) continue;
-      for (const heading of table.querySelectorAll('th'))
-        heading.setAttribute('aria-hidden', 'true');
+      for (const twin of table.querySelectorAll('thead, tbody th')) {
+        twin.setAttribute('aria-hidden', 'true');
+      }
       const frozen = table.querySelector('td') !== null;
       if (frozen) {
         clone.removeAttribute('aria-hidden');
