@@ -1,5 +1,5 @@
 import { newDocument } from '../book/newdocument.ts';
-import { contentAs, contentOf } from '../book/content.ts';
+import { copyOf } from '../book/content.ts';
 import { readBook } from '../book/form/read.ts';
 import { writeBook } from '../book/form/write.ts';
 import type { Document } from '../book/types.ts';
@@ -180,11 +180,8 @@ function bookActions(
         if (!read?.ok)
           return { ok: false, reason: read?.reason ?? 'This sheet is not part of this version.' };
         const first = read.document.sheets[0];
-        const content = first && contentOf(read.document, first.id);
-        return hands.act(
-          'sheet.addContent',
-          content && { content: contentAs(content, hands.newId()) },
-        );
+        const content = first && copyOf(read.document, first.id, hands.newId());
+        return hands.act('sheet.addContent', content && { content });
       },
     },
   ];
