@@ -1,7 +1,9 @@
-import { mapReferences } from '../formula/adjust.ts';
+import { settled } from '../formula/adjust.ts';
+import type { Reference } from '../formula/types.ts';
+import { rewriteCell } from './inside/holders.ts';
 import { lineProperties } from './inside/sheet.ts';
 import { draftOf } from './inside/opened.ts';
-import type { Area, Cell, Document, Formula, Id, SheetContent } from './types.ts';
+import type { Area, Document, Id, SheetContent } from './types.ts';
 
 /** A sheet as a value, row by row; `undefined` for one that is not in the book. */
 export function contentOf(document: Document, id: Id): SheetContent | undefined {
@@ -26,29 +28,26 @@ export function contentOf(document: Document, id: Id): SheetContent | undefined 
   };
 }
 
-/** The same sheet under another id: what referred to itself refers to the copy. */
-export function contentAs(content: SheetContent, id: Id): SheetContent {
-  const own = (formula: Formula) =>
-    mapReferences(formula, (reference) =>
-      'sheet' in reference && reference.sheet === content.id && !reference.explicit
-        ? { ...reference, sheet: id }
-        : reference,
-    );
-  return {
-    ...content,
-    id,
-    areas: content.areas.map((area): Area => ({ ...area, range: { ...area.range, sheet: id } })),
-    cells: content.cells.map(({ row, column, cell }) => ({ row, column, cell: turned(cell, own) })),
+/** A copy of a sheet under another id: what referred to itself refers to the copy. */
+export function copyOf(document: Document, sheet: Id, id: Id): SheetContent | undefined {
+  const content = contentOf(document, sheet);
+  const draft = draftOf(document);
+  // Deleted lines are not copied, so no reference may rest on one.
+  const own = (reference: Reference): Reference => {
+    if (!('sheet' in reference) || reference.sheet !== sheet || reference.explicit)
+      return reference;
+    const living = settled(reference, draft);
+    return 'sheet' in living ? { ...living, sheet: id } : living;
   };
-}
-
-function turned(cell: Cell, own: (formula: Formula) => Formula): Cell {
-  const { content, target } = cell;
-  return {
-    ...cell,
-    ...(content.kind === 'formula' && {
-      content: { kind: 'formula', formula: own(content.formula) },
-    }),
-    ...(typeof target === 'object' && { target: own(target) }),
-  };
+  return (
+    content && {
+      ...content,
+      id,
+      areas: content.areas.flatMap((area): Area[] => {
+        const range = own(area.range);
+        return range.kind === 'range' ? [{ ...area, range }] : [];
+      }),
+      cells: content.cells.map((at) => ({ ...at, cell: rewriteCell(at.cell, own) })),
+    }
+  );
 }

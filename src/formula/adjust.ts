@@ -77,3 +77,35 @@ function inOrder(a: LineEnd, b: LineEnd, sheet: Id, axis: AxisName, layout: Layo
   const turned = layout.indexOf(sheet, axis, a.id) > layout.indexOf(sheet, axis, b.id);
   return turned ? { from: b, to: a } : { from: a, to: b };
 }
+
+/**
+ * The reference without gone lines: each gone corner gives way to the nearest living line inside.
+ * What leads nowhere any more is lost.
+ */
+export function settled(reference: Reference, layout: Layout): Reference {
+  if (reference.kind === 'name' || reference.kind === 'lost') return reference;
+  const extent = extentOf(reference, layout);
+  if (!extent) return lost;
+  if (reference.kind === 'cell') return reference;
+  const { sheet } = reference;
+  const end = (axis: AxisName, before: LineEnd, index: number): LineEnd => {
+    const id = layout.lineAt(sheet, axis, index) ?? before.id;
+    return id === before.id ? before : { ...before, id };
+  };
+  if (reference.kind === 'range') {
+    const { from, to } = reference;
+    const row = { from: end('rows', from.row, extent.top), to: end('rows', to.row, extent.bottom) };
+    const column = {
+      from: end('columns', from.column, extent.left),
+      to: end('columns', to.column, extent.right),
+    };
+    return {
+      ...reference,
+      from: { row: row.from, column: column.from },
+      to: { row: row.to, column: column.to },
+    };
+  }
+  const { kind, from, to } = reference;
+  const [low, high] = kind === 'rows' ? [extent.top, extent.bottom] : [extent.left, extent.right];
+  return { ...reference, from: end(kind, from, low), to: end(kind, to, high) };
+}

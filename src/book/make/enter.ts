@@ -1,12 +1,11 @@
 import { formulaFrom } from '../../formula/bind.ts';
 import type { Spot } from '../look.ts';
 import { addressAt, cellAtSpot, placeAt, quantityAround, typedText } from '../look.ts';
-import { entrySettings } from '../settings.ts';
 import type { CellAt, Document, Id, Means, Refusal, Settings, Transaction } from '../types.ts';
-import type { Entered } from './entered.ts';
 import { withEntry } from './entered.ts';
 import { Growing, beyondSheet } from './growing.ts';
 import { counted, refused } from './made.ts';
+import { readInto, type Read } from './readInto.ts';
 
 /** A text for a cell. */
 export interface Entry extends Spot {
@@ -92,8 +91,6 @@ function linesOf(growing: Growing, { sheet, row, column }: Spot) {
   return [growing.lineAt(sheet, 'rows', row), growing.lineAt(sheet, 'columns', column)] as const;
 }
 
-type Read = { entered: Entered; hint?: string | undefined } | { reason: string; at?: number };
-
 function read(document: Document, means: Means, growing: Growing, entry: Entry): Read {
   const sheet = document.sheet(entry.sheet);
   if (!sheet) return { reason: 'The sheet is no longer in the book.' };
@@ -108,30 +105,10 @@ function read(document: Document, means: Means, growing: Growing, entry: Entry):
   return readText(document, means, entry);
 }
 
-/**
- * By the quantity of the cell, of the area over it or of its column. A quantity that only a typed
- * unit gave the cell yields to what cannot be read by it.
- */
 function readText(document: Document, means: Means, entry: Entry): Read {
   const sheet = document.sheet(entry.sheet);
   const place = placeAt(document, entry);
   const cell = place && sheet?.cell(place.row, place.column);
   const around = place && sheet ? quantityAround(document, sheet, place) : undefined;
-  const settings = { ...document.settings, ...entry.under };
-  const own = cell?.quantity;
-  const byOwn = means.readEntry(entry.text, own ?? around, settings);
-  const yielding = own === undefined || cell?.yields === true;
-  const result =
-    'reason' in byOwn && own !== undefined && yielding
-      ? means.readEntry(entry.text, around, settings)
-      : byOwn;
-  if ('reason' in result) return result;
-  const { content, quantity, hint } = result;
-  if (content.kind === 'blank') return { entered: { content } };
-  const said =
-    quantity !== undefined && quantity !== around
-      ? { quantity, ...(yielding && { yields: true as const }) }
-      : {};
-  const under = entrySettings(settings);
-  return { entered: { content, typed: entry.text, under, ...said }, hint };
+  return readInto(means, cell, around, entry.text, { ...document.settings, ...entry.under });
 }

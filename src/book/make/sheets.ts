@@ -1,5 +1,5 @@
 import { faultOfSheetName, maxSheetNameLength } from '../../formula/naming.ts';
-import { contentAs, contentOf } from '../content.ts';
+import { copyOf } from '../content.ts';
 import { emptySheet } from '../newdocument.ts';
 import type { Document, Id, Means, SheetContent, SheetProperties, Transaction } from '../types.ts';
 import type { Made } from './made.ts';
@@ -39,9 +39,8 @@ export function duplicateSheet(
   means: Pick<Means, 'newId'>,
   sheet: Id,
 ): MadeSheet {
-  const content = contentOf(document, sheet);
-  if (!content) return refused(gone);
-  const copy = contentAs(content, means.newId());
+  const copy = copyOf(document, sheet, means.newId());
+  if (!copy) return refused(gone);
   const at = document.sheets.findIndex(({ id }) => id === sheet) + 1;
   return placeSheet(document, copy, at, 'Duplicate the sheet');
 }

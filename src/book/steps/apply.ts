@@ -51,6 +51,8 @@ const doers: { readonly [K in Step['kind']]: Doer<Extract<Step, { kind: K }>> } 
   setShelf,
 };
 
+export const stepKinds = Object.keys(doers) as readonly Step['kind'][];
+
 /** Does one step to the draft, or says why not; then nothing has changed. */
 export function applyStep(draft: Draft, step: Step): Applied | Refusal {
   const doer: Doer<never> = doers[step.kind];

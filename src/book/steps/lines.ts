@@ -35,7 +35,7 @@ export const insertLines: Doer<InsertLinesStep> = (draft, { sheet: id, axis, ids
     const tail = after === lines.last;
     lines.insert(ids, after);
     const inserted = effect('linesInserted', sheet, axis, ids, { tail });
-    const frozen = tail ? [] : thaw(sheet, axis, ids, +1);
+    const frozen = tail ? [] : grownFrozen(sheet, axis, ids);
     return withMore(
       applied([{ kind: 'dropLines', sheet: id, axis, ids }], inserted),
       draft,
@@ -67,7 +67,7 @@ export const removeLines: Doer<RemoveLinesStep> = (draft, { sheet: id, axis, ids
     const lines = sheet.lines(axis);
     if (!living(lines, ids)) return refuse(`The ${words[axis]} are no longer on the sheet.`);
     const removed = effect('linesRemoved', sheet, axis, ids, {});
-    const frozen = thaw(sheet, axis, ids, -1);
+    const frozen = shrunkFrozen(sheet, axis, ids);
     lines.remove(ids);
     return withMore(
       applied([{ kind: 'reviveLines', sheet: id, axis, ids }], removed),
@@ -176,15 +176,30 @@ function effect(
   return { kind, sheet: sheet.id, axis, spans, moved, tail };
 }
 
-/** The frozen part keeps its last line: it grows and shrinks with what it contains. */
-function thaw(sheet: DraftSheet, axis: AxisName, ids: readonly Id[], sign: 1 | -1): Step[] {
-  const key = axis === 'rows' ? 'frozenRows' : 'frozenColumns';
-  const frozen = sheet.properties[key];
-  const lines = sheet.lines(axis);
-  const within = ids.filter((id) => lines.indexOf(id) < frozen).length;
-  if (within === 0) return [];
-  return [{ kind: 'setSheet', sheet: sheet.id, properties: { [key]: frozen + sign * within } }];
+/** The frozen part keeps its last line: it grows with what comes in before that line … */
+function grownFrozen(sheet: DraftSheet, axis: AxisName, ids: readonly Id[]): Step[] {
+  const { key, frozen } = frozenPart(sheet, axis);
+  const inside = sheet.lines(axis).indexOf(ids[0] ?? '') < frozen;
+  return inside ? [frozenStep(sheet, key, frozen + ids.length)] : [];
 }
+
+/** … and shrinks with what goes. */
+function shrunkFrozen(sheet: DraftSheet, axis: AxisName, ids: readonly Id[]): Step[] {
+  const { key, frozen } = frozenPart(sheet, axis);
+  const inside = ids.filter((id) => sheet.lines(axis).indexOf(id) < frozen).length;
+  return inside > 0 ? [frozenStep(sheet, key, frozen - inside)] : [];
+}
+
+function frozenPart(sheet: DraftSheet, axis: AxisName) {
+  const key = axis === 'rows' ? 'frozenRows' : 'frozenColumns';
+  return { key, frozen: sheet.properties[key] } as const;
+}
+
+const frozenStep = (
+  sheet: DraftSheet,
+  key: 'frozenRows' | 'frozenColumns',
+  count: number,
+): Step => ({ kind: 'setSheet', sheet: sheet.id, properties: { [key]: count } });
 
 function withMore(first: Applied, draft: Draft, steps: readonly Step[]) {
   if (steps.length === 0) return first;

@@ -1,10 +1,11 @@
+import { settled } from '../../formula/adjust.ts';
 import type { Corner, Reference } from '../../formula/types.ts';
 import type { Draft } from '../inside/draft.ts';
 import type { Replace } from '../inside/holders.ts';
 import { rewriteCell, rewriting } from '../inside/holders.ts';
 import type { HolderKey } from '../inside/uses.ts';
 import { cellKey } from '../inside/uses.ts';
-import type { AxisName, Block, CellAt, Id, MoveCellsStep, Step } from '../types.ts';
+import type { Block, CellAt, Id, MoveCellsStep, Step } from '../types.ts';
 import type { Doer } from './applied.ts';
 import { refuse } from './applied.ts';
 import { inTurn } from './inturn.ts';
@@ -74,25 +75,11 @@ function following(draft: Draft, from: Block, to: Block): Replace {
       const at = moved(reference.at);
       return at ? { ...reference, sheet: to.sheet, at } : reference;
     }
-    if (reference.kind !== 'range') return reference;
-    const start = moved(livingCorner(draft, from.sheet, reference.from, 'from'));
-    const end = moved(livingCorner(draft, from.sheet, reference.to, 'to'));
-    return start && end ? { ...reference, sheet: to.sheet, from: start, to: end } : reference;
-  };
-}
-
-/** The corner as it reads now: a gone line gives way to the nearest living one inside. */
-export function livingCorner(
-  draft: Draft,
-  sheet: Id,
-  { row, column }: Corner,
-  end: 'from' | 'to',
-): Corner {
-  const living = (axis: AxisName, id: Id) =>
-    draft.lineAt(sheet, axis, draft.nearest(sheet, axis, id, end)) ?? id;
-  return {
-    row: { ...row, id: living('rows', row.id) },
-    column: { ...column, id: living('columns', column.id) },
+    const living = reference.kind === 'range' ? settled(reference, draft) : reference;
+    if (living.kind !== 'range') return reference;
+    const start = moved(living.from);
+    const end = moved(living.to);
+    return start && end ? { ...living, sheet: to.sheet, from: start, to: end } : reference;
   };
 }
 

@@ -1,4 +1,6 @@
+import { settled } from '../../formula/adjust.ts';
 import type { Corner, Reference } from '../../formula/types.ts';
+import type { Draft } from '../inside/draft.ts';
 import { rewriteCell } from '../inside/holders.ts';
 import type { Replace } from '../inside/holders.ts';
 import type { Block, CellAt, Id, SortStep } from '../types.ts';
@@ -18,7 +20,7 @@ export const sort: Doer<SortStep> = (draft, { block, order }) =>
     block.rows.forEach((row, i) => {
       const from = block.rows[order[i] ?? i] ?? row;
       if (from === row) return;
-      const carry = carrying(block, from, row);
+      const carry = carrying(draft, block, from, row);
       for (const column of block.columns) {
         const cell = sheet.cell(from, column);
         if (cell ?? sheet.cell(row, column))
@@ -37,7 +39,7 @@ function isPermutation(order: readonly number[], length: number): boolean {
   );
 }
 
-function carrying(block: Block, from: Id, to: Id): Replace {
+function carrying(draft: Draft, block: Block, from: Id, to: Id): Replace {
   const columns = new Set(block.columns);
   const goes = ({ row, column }: Corner) => row.id === from && !row.fixed && columns.has(column.id);
   const carried = (corner: Corner): Corner => ({ ...corner, row: { ...corner.row, id: to } });
@@ -45,8 +47,9 @@ function carrying(block: Block, from: Id, to: Id): Replace {
     if (!('sheet' in reference) || reference.sheet !== block.sheet) return reference;
     if (reference.kind === 'cell' && goes(reference.at))
       return { ...reference, at: carried(reference.at) };
-    if (reference.kind === 'range' && goes(reference.from) && goes(reference.to))
-      return { ...reference, from: carried(reference.from), to: carried(reference.to) };
-    return reference;
+    const living = reference.kind === 'range' ? settled(reference, draft) : reference;
+    return living.kind === 'range' && goes(living.from) && goes(living.to)
+      ? { ...living, from: carried(living.from), to: carried(living.to) }
+      : reference;
   };
 }
