@@ -60,7 +60,8 @@ export function readAmount(text: string, rule: NumberRule): Amount | undefined {
   }
   if (!Number.isFinite(size)) return undefined;
   return {
-    value: sign === '-' ? -size : size,
+    // Nothing has no sign: −0 would be told apart from 0 later on.
+    value: sign === '-' && size > 0 ? -size : size,
     sign: sign === '+' || sign === '-' ? sign : '',
     fraction: (top ?? addTop ?? addVulgar ?? loneVulgar) !== undefined,
     rest: rest.trim(),

@@ -25,7 +25,8 @@ export const readDateTime: Reader = (text) => {
 function dayNumber(year: number, month: number, day: number): number | undefined {
   const moment = new Date(Date.UTC(year, month - 1, day));
   const exists = moment.getUTCMonth() === month - 1 && moment.getUTCDate() === day;
-  return exists && year >= 1900 ? (moment.getTime() - dayZero) / dayLength : undefined;
+  const days = (moment.getTime() - dayZero) / dayLength;
+  return exists && days >= 1 ? days : undefined;
 }
 
 function readClock(text: string): number | undefined {
@@ -40,7 +41,9 @@ function readClock(text: string): number | undefined {
 
 /** "2026-11-24 14:06", to the minute or, where there are some, the second. */
 export function writeDateTime(value: number, hours: '24' | '12'): string {
-  const seconds = Math.round(value * 86_400);
+  const nearest = Math.round(value * 86_400);
+  // Half a second before midnight is still a time of day, not the day after day 0.
+  const seconds = value >= 0 && value < 1 ? Math.min(nearest, 86_399) : nearest;
   const days = Math.floor(seconds / 86_400);
   const left = seconds - days * 86_400;
   const day = new Date(dayZero + days * dayLength);

@@ -16,9 +16,9 @@ const stop = Math.log10(2);
  * kept as a density of 2 · log10 2. `ND 8` is refused: it may be either.
  */
 export const readDensity: Reader = (text, settings) => {
+  if (/^(?:none|clear|nd none|no nd|nd 0)$/iu.test(text)) return { value: 0, unitWritten: false };
   const written = readNdLabel(text, settings, {});
   if (written !== undefined) return written;
-  if (/^(?:none|clear)$/iu.test(text)) return { value: 0, unitWritten: false };
   const amount = readAmount(text, { decimal: settings.decimal, small: true });
   if (amount?.rest !== '' || amount.fraction) return undefined;
   return { value: amount.value, unitWritten: false };
@@ -26,7 +26,6 @@ export const readDensity: Reader = (text, settings) => {
 
 /** Text that says ND, wherever it stands. */
 export const readNdLabel: Reader = (text) => {
-  if (/^(?:nd none|no nd|nd clear|nd 0)$/iu.test(text)) return { value: 0, unitWritten: true };
   const factor = factorLabel.exec(text);
   if (factor !== null) return fromFactor(Number(factor[1] ?? factor[2]));
   const found = label.exec(text);

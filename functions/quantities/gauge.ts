@@ -1,6 +1,6 @@
 import type { Reader } from './parsed.ts';
 
-const pattern = /^(?:#? ?(\d{1,2}(?:\/0)?) ?(?:awg|ga|gauge)|awg ?#? ?(\d{1,2}(?:\/0)?))$/iu;
+const pattern = /^(?:#? ?(\d{1,2}(?:\/0)?) ?awg|awg ?#? ?(\d{1,2}(?:\/0)?))$/iu;
 
 const thickest = -3;
 const thinnest = 40;

@@ -1,5 +1,5 @@
 import { readAmount, vulgar, vulgarFractions } from './amount.ts';
-import type { Reader } from './parsed.ts';
+import type { Parsed, Reader } from './parsed.ts';
 
 /** A full plus or minus green corrects what CC 30 does (common practice); the others are shares of it. */
 const full = 30;
@@ -23,8 +23,8 @@ const hues: Readonly<Record<string, number>> = { g: 1, green: 1, m: -1, magenta:
 
 /** `30M`, `CC 7 G`, `CC30M`, `half minus green`; green is positive, magenta negative. */
 export const readGreen: Reader = (text, settings) => {
-  const written = readWrittenGreen(text, settings, {});
-  if (written !== undefined) return written;
+  const said = readGreenInWords(text) ?? readWrittenGreen(text, settings, {});
+  if (said !== undefined) return said;
   const amount = readAmount(text, { decimal: settings.decimal, small: true });
   if (amount === undefined || amount.fraction) return undefined;
   if (amount.rest === '') return { value: amount.value, unitWritten: false };
@@ -33,13 +33,15 @@ export const readGreen: Reader = (text, settings) => {
   return { value: hue * amount.value + 0, unitWritten: true };
 };
 
-/** A green correction wherever it stands: it says CC, or plus or minus green. */
-export const readWrittenGreen: Reader = (text, settings) => {
+function readGreenInWords(text: string): Parsed {
   const named = inWords.exec(text);
-  if (named !== null) {
-    const size = full * (words[named[1]?.toLowerCase() ?? 'full'] ?? 1);
-    return { value: named[2]?.toLowerCase() === 'minus' ? -size : size, unitWritten: true };
-  }
+  if (named === null) return undefined;
+  const size = full * (words[named[1]?.toLowerCase() ?? 'full'] ?? 1);
+  return { value: named[2]?.toLowerCase() === 'minus' ? -size : size, unitWritten: true };
+}
+
+/** A green correction wherever it stands: it says CC. In words it may be the name of a gel. */
+export const readWrittenGreen: Reader = (text, settings) => {
   const marked = /^cc ?(.*)$/iu.exec(text)?.[1] ?? text;
   const amount = readAmount(marked, { decimal: settings.decimal, small: true });
   if (amount === undefined || amount.fraction) return undefined;

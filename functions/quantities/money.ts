@@ -13,9 +13,13 @@ export const readMoney: Reader = (text, settings) => {
   if (amount?.rest !== '') return undefined;
   const written = before ?? after;
   if (written === undefined) return { value: amount.value, unitWritten: false };
-  const currency = signs[written] ?? written.toUpperCase();
   if (before !== undefined && after !== undefined) return undefined;
-  return currency === settings.currency ? { value: amount.value, unitWritten: true } : undefined;
+  const currency = signs[written] ?? written.toUpperCase();
+  if (currency === settings.currency) return { value: amount.value, unitWritten: true };
+  const isCurrency = written in signs || /^[A-Z]{3}$/u.test(written);
+  return isCurrency
+    ? { reason: `The workbook counts in ${settings.currency}; ${text} is another currency.` }
+    : undefined;
 };
 
 /** Money wherever it stands: with the sign or code of the workbook's currency. */

@@ -12,7 +12,6 @@ import { unitAnywhere, unitBefore } from './lookUp.ts';
 import { readMoney, readWrittenMoney } from './money.ts';
 import { lightQuantities } from './names.ts';
 import type { QuantityName } from './names.ts';
-import { readNumber } from './number.ts';
 import { localised } from './parsed.ts';
 import type { Parsed, Reader, ReadingContext } from './parsed.ts';
 import { readRatio } from './ratio.ts';
@@ -97,8 +96,10 @@ export function readAny(text: string, settings: WritingSettings): Reading {
 
 /** Reads a level of light: any of lux, candela per square metre, candela or lumens, or a bare number. */
 export function readLevel(text: string, settings: WritingSettings): Reading {
-  const bare = text.length > longestEntry ? undefined : readNumber(tidy(text), settings);
-  if (bare !== undefined) return { ok: true, value: bare, quantity: 'number', unitWritten: false };
+  const bare = text.length > longestEntry ? undefined : readAmount(tidy(text), settings);
+  if (bare?.rest === '' && !bare.fraction) {
+    return { ok: true, value: bare.value, quantity: 'number', unitWritten: false };
+  }
   const reading = readAny(text, settings);
   const isLight = (quantity: QuantityName): boolean =>
     lightQuantities.some((light) => light === quantity);

@@ -7,6 +7,7 @@ import { units } from './units.ts';
 import { workbookUnit } from './workbookUnit.ts';
 import { writeDensity, writeGreen } from './writing/colour.ts';
 import { writeFNumber } from './writing/fNumber.ts';
+import { writeFrameRate } from './writing/frameRate.ts';
 import { writeFeet } from './writing/length.ts';
 import { signed, withThousands, writeNumber } from './writing/number.ts';
 import type { Digits } from './writing/number.ts';
@@ -39,11 +40,7 @@ const writers: Partial<Record<QuantityName, Writer>> = {
   factor: (value, settings, { decimals }) =>
     written(`× ${writeNumber(value, settings, decimals, digits.factor)}`),
   fNumber: (value, settings, { decimals }) => written(writeFNumber(value, settings, decimals)),
-  frameRate: (value, settings, { decimals }) => {
-    const broadcast = Number.isInteger(Number(((value * 1001) / 1000).toPrecision(12)));
-    const shown = broadcast ? Number(value.toFixed(3)) : value;
-    return written(writeNumber(shown, settings, decimals), 'fps');
-  },
+  frameRate: (value, settings, { decimals }) => writeFrameRate(value, settings, decimals),
   greenCorrection: (value, settings, { decimals }) => writeGreen(value, settings, decimals),
   iso: (value, settings, { decimals }) => {
     const number = writeNumber(value, settings, decimals);

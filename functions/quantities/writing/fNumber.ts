@@ -1,11 +1,14 @@
 import { exactAt, exactMark, isMark, nominalMark, wholeAndTenths } from '../../marks/index.ts';
 import type { WritingSettings } from '../settings.ts';
-import { writeNumber } from './number.ts';
+import { rounded, writeNumber } from './number.ts';
 
 const behind: Readonly<Record<'thirds' | 'halves', readonly string[]>> = {
   thirds: ['', ' ⅓', ' ⅔'],
   halves: ['', ' ½'],
 };
+
+/** No further rounding: a double holds seventeen digits. */
+const asItIs = { typed: 17 } as const;
 
 /** "f/2.8 ⅓", "f/2.8 ½", "f/2.8 + 0.3" or "f/3.175", as the workbook says f-numbers. */
 export function writeFNumber(value: number, settings: WritingSettings, decimals?: number): string {
@@ -13,7 +16,7 @@ export function writeFNumber(value: number, settings: WritingSettings, decimals?
   const { fNumbers } = settings;
   if (decimals !== undefined) return `f/${writeNumber(exact, settings, decimals)}`;
   if (fNumbers === 'decimals' || !(exact > 0) || exact === Infinity) {
-    return `f/${writeNumber(inDecimals(exact), settings)}`;
+    return `f/${writeNumber(inDecimals(exact), settings, undefined, asItIs)}`;
   }
   if (fNumbers === 'tenths') {
     const { whole, tenths } = wholeAndTenths(exact);
@@ -29,9 +32,6 @@ export function writeFNumber(value: number, settings: WritingSettings, decimals?
 
 /** Four digits, or as many as it takes not to be read as a mark: 2.79996 is not f/2.8. */
 function inDecimals(exact: number): number {
-  for (let places = 4; places <= 9; places += 1) {
-    const rounded = Number(exact.toPrecision(places));
-    if (!isMark(rounded) || exactMark(rounded) === exact) return rounded;
-  }
-  return exact;
+  const shorter = [4, 5, 6, 7, 8, 9].map((significant) => rounded(exact, { significant }));
+  return shorter.find((each) => !isMark(each) || exactMark(each) === exact) ?? exact;
 }

@@ -19,10 +19,7 @@ export function writeNumber(
   digits: Digits = {},
 ): string {
   if (!Number.isFinite(value)) return String(value);
-  const text =
-    fixed === undefined
-      ? String(rounded(value, digits))
-      : value.toFixed(Math.max(0, Math.min(20, Math.trunc(fixed))));
+  const text = fixed === undefined ? String(rounded(value, digits)) : value.toFixed(places(fixed));
   return withSigns(/^-0(?:\.0*)?$/u.test(text) ? text.slice(1) : text, settings);
 }
 
@@ -33,10 +30,13 @@ export function rounded(
 ): number {
   const asTyped = Number(value.toPrecision(typed));
   if (Math.abs(asTyped - value) <= 1e-12 * Math.abs(value)) return asTyped;
-  if (decimals !== undefined) return Number(value.toFixed(Math.min(decimals, 20))) + 0;
+  if (decimals !== undefined) return Number(value.toFixed(places(decimals))) + 0;
   const wholeDigits = Math.floor(Math.log10(Math.abs(value))) + 1;
-  const places = Math.max(significant, Math.min(wholeDigits, 15));
-  return Number(value.toPrecision(places));
+  return Number(value.toPrecision(Math.max(significant, Math.min(wholeDigits, 15))));
+}
+
+function places(decimals: number): number {
+  return Math.max(0, Math.min(20, Math.trunc(decimals)));
 }
 
 function withSigns(text: string, { decimal }: WritingSettings): string {

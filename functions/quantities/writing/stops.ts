@@ -1,5 +1,5 @@
 import type { WritingSettings } from '../settings.ts';
-import { signed, writeNumber } from './number.ts';
+import { rounded, signed, writeNumber } from './number.ts';
 import { written } from './written.ts';
 import type { Written } from './written.ts';
 
@@ -14,15 +14,13 @@ const fractions: readonly (readonly [number, string])[] = [
   [1, ''],
 ];
 
-/** A thousandth of a stop is far below what a meter tells apart. */
-const near = 1e-3;
+/** A thousandth of a stop (and a hair of grace) is far below what a meter tells apart. */
+const near = 1e-3 + 1e-9;
 
 /** "+1 ⅔ stops", "−⅓ stop", and in decimals what is no usual fraction: "−0.56 stop". */
 export function writeStops(value: number, settings: WritingSettings, decimals?: number): Written {
   const said = decimals === undefined ? sayFraction(value) : undefined;
-  return said === undefined
-    ? writeDecimalStops(value, settings, decimals)
-    : written(signed(said, value), unitOf(value));
+  return said ?? writeDecimalStops(value, settings, decimals);
 }
 
 /** "+1.67 stops" */
@@ -32,23 +30,31 @@ export function writeDecimalStops(
   decimals?: number,
 ): Written {
   const number = writeNumber(value, settings, decimals, { decimals: 2 });
-  return written(signed(number, value), unitOf(value));
+  const shown = rounded(value, { decimals: decimals ?? 2 });
+  return written(signed(number, value), unitOf(Math.abs(shown)));
 }
 
-function unitOf(value: number): string {
-  return Math.abs(value) > 1 + near || Math.abs(value) <= near ? 'stops' : 'stop';
+function unitOf(size: number): string {
+  return size > 1 || size === 0 ? 'stops' : 'stop';
 }
 
-/** "1 ⅔", "−⅓" or undefined where no usual fraction is near. */
-function sayFraction(value: number): string | undefined {
+/** Undefined where no usual fraction is near. */
+function sayFraction(value: number): Written | undefined {
   if (!(Math.abs(value) < 1000)) return undefined;
-  const size = Math.abs(value);
+  // What the decimals would show counts too, so that 0.75 is never written beside ¾.
+  const sizes = [value, rounded(value, { decimals: 2 })].map(Math.abs);
+  const size = sizes.find((each) => fractionNear(each) !== undefined);
+  const found = size === undefined ? undefined : fractionNear(size);
+  if (size === undefined || found === undefined) return undefined;
   const below = Math.floor(size);
-  const found = fractions.find(([fraction]) => Math.abs(size - below - fraction) <= near);
-  if (found === undefined) return undefined;
   const [fraction, character] = found;
   const whole = fraction === 1 ? below + 1 : below;
-  const minus = value < 0 && (whole > 0 || character !== '') ? '−' : '';
-  if (character === '') return `${minus}${whole}`;
-  return whole === 0 ? `${minus}${character}` : `${minus}${whole} ${character}`;
+  const saidSize = below + fraction;
+  const sign = saidSize === 0 ? '' : value < 0 ? '−' : '+';
+  const words = character === '' ? `${whole}` : `${whole === 0 ? '' : `${whole} `}${character}`;
+  return written(`${sign}${words}`, unitOf(saidSize));
+}
+
+function fractionNear(size: number): (typeof fractions)[number] | undefined {
+  return fractions.find(([fraction]) => Math.abs(size - Math.floor(size) - fraction) <= near);
 }

@@ -103,6 +103,7 @@ describe('a level is any linear light', () => {
     ['12 kcd', 'intensity'],
     ['4 klm', 'flux'],
     ['250', 'number'],
+    ['-3,5', 'number'],
   ])('%s is %s', (text, quantity) => {
     expect(readLevel(text, defaultWriting)).toMatchObject({ ok: true, quantity });
   });

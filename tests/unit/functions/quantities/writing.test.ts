@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { exactFrameRate } from '../../../../functions/quantities/frameRate.ts';
 import { exactMark } from '../../../../functions/marks/index.ts';
 import {
   defaultWriting,
@@ -48,7 +49,7 @@ const ranges: Partial<Record<QuantityName, readonly [low: number, high: number]>
 const amounts: Partial<Record<QuantityName, number>> = {
   chromaticity: 5e-5,
   colourTemperature: 0.5,
-  dateTime: 0.5 / 86_400,
+  dateTime: 1 / 86_400,
   density: 5e-4,
   duv: 5e-5,
   ev: 0.005,
@@ -69,12 +70,15 @@ function mayBeOff(quantity: QuantityName, value: number, settings: WritingSettin
   return (amounts[quantity] ?? Math.abs(value) * digits) * (1 + 1e-9) + 1e-9;
 }
 
+/** An f-number that equals a mark means the mark, 23.98 means 24000/1001; no cell holds another. */
+const meant: Partial<Record<QuantityName, (value: number) => number>> = {
+  fNumber: (value) => exactMark(Number(value.toPrecision(9))),
+  frameRate: (value) => exactFrameRate(Number(value.toPrecision(9))),
+};
+
 function valueOf(quantity: QuantityName, numbers: fc.Arbitrary<number>): fc.Arbitrary<number> {
   if (quantity === 'truth') return fc.constantFrom(0, 1);
-  // An f-number that equals a mark means the mark, and no cell holds another.
-  return quantity === 'fNumber'
-    ? numbers.map((number) => exactMark(Number(number.toPrecision(9))))
-    : numbers;
+  return numbers.map(meant[quantity] ?? ((value) => value));
 }
 
 const cases = fc.constantFrom(...numeric).chain((quantity) => {

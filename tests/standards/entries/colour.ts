@@ -1,0 +1,83 @@
+import { inCellsOf } from './row.ts';
+
+/** Density of exactly one stop, log10 2 (ISO 5: density is the logarithm of one over transmittance). */
+const stop = 0.301_029_995_663_981_2;
+
+export const colour = [
+  ...inCellsOf('density', [
+    ['0.6', 0.6],
+    ['0,6', 0.6],
+    ['.6', 0.6],
+    ['ND 0.6', 2 * stop],
+    ['ND0.6', 2 * stop],
+    ['nd 0.6', 2 * stop],
+    ['ND .6', 2 * stop],
+    ['ND 0,6', 2 * stop],
+    ['0.6 ND', 2 * stop],
+    ['ND 0.3', stop],
+    ['ND 1.2', 4 * stop],
+    ['ND 3.0', 10 * stop],
+    ['ND 8x', 3 * stop],
+    ['ND none', 0],
+    ['none', 0],
+  ]),
+  // Common practice: a full plus or minus green is worth CC 30.
+  ...inCellsOf('greenCorrection', [
+    ['30M', -30],
+    ['30 M', -30],
+    ['30m', -30],
+    ['CC 7 G', 7],
+    ['CC7G', 7],
+    ['CC 30 M', -30],
+    ['30CC M', -30],
+    ['15 magenta', -15],
+    ['7.5 green', 7.5],
+    ['-15', -15],
+    ['full minus green', -30],
+    ['half minus green', -15],
+    ['1/2 minus green', -15],
+    ['½ plus green', 15],
+    ['quarter plus green', 7.5],
+    ['1/8 minus green', -3.75],
+    ['Minus green', -30],
+  ]),
+  ...inCellsOf('share', [
+    ['50 %', 0.5],
+    ['50%', 0.5],
+    ['0.5', 0.5],
+    ['7 %', 0.07],
+    ['12,5 %', 0.125],
+    ['120 %', 1.2],
+    ['50 percent', 0.5],
+    ['1', 1],
+    ['1/2', 0.5],
+    ['0', 0],
+  ]),
+  ...inCellsOf('colourTemperature', [
+    ['5600', 5600],
+    ['5600 K', 5600],
+    ['5600K', 5600],
+    ['5600k', 5600],
+    ['5,600 K', 5600],
+    ['3200 kelvin', 3200],
+  ]),
+  ...inCellsOf('mired', [
+    ['178', 178],
+    ['178 mired', 178],
+    ['+131 mireds', 131],
+    ['-131', -131],
+    ['178 MK⁻¹', 178],
+  ]),
+  ...inCellsOf('duv', [
+    ['0.004', 0.004],
+    ['+0.0040', 0.004],
+    ['-0,0012', -0.0012],
+    ['Duv +0.0068', 0.0068],
+    ['duv -0.003', -0.003],
+  ]),
+  ...inCellsOf('chromaticity', [
+    ['0.3457', 0.3457],
+    ['0,3457', 0.3457],
+    ['.3457', 0.3457],
+  ]),
+];

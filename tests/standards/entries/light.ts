@@ -1,0 +1,81 @@
+import { inCellsOf } from './row.ts';
+
+// 1 / 0.3048² from the international foot, as printed to five decimals in tables of units: 10.76391.
+const footcandle = 10.763910416709722;
+// 1 / (π · 0.3048²), printed as 3.426259.
+const footlambert = 3.4262590996353905;
+
+export const light = [
+  ...inCellsOf('illuminance', [
+    ['250', 250],
+    ['250 lx', 250],
+    ['250lx', 250],
+    ['250 lux', 250],
+    ['250 Lux', 250],
+    ['250 LX', 250],
+    ['250 fc', 250 * footcandle],
+    ['250fc', 250 * footcandle],
+    ['0.5 fc', 0.5 * footcandle],
+    ['.5 fc', 0.5 * footcandle],
+    ['11 FC', 11 * footcandle],
+    ['1 footcandle', footcandle],
+    ['40 foot-candles', 40 * footcandle],
+    ['40 foot candles', 40 * footcandle],
+    ['2.5 klx', 2500],
+    ['2,5 klx', 2500],
+    ['100klux', 100_000],
+    ['1,250 lx', 1250],
+    ['1 250 lx', 1250],
+    ['1\u00a0250 lx', 1250],
+    ['1\u202f250,5 lx', 1250.5],
+    ['10,763.91', 10_763.91],
+    ['41,5 lx', 41.5],
+    ['1.2e3 lx', 1200],
+    ['0', 0],
+    ['½ lx', 0.5],
+    ['2 1/2 fc', 2.5 * footcandle],
+    ['  85  lx ', 85],
+  ]),
+  ...inCellsOf('illuminance', [['250', 250 * footcandle]], { writing: { illuminance: 'fc' } }),
+  ...inCellsOf('illuminance', [['250 lx', 250]], { writing: { illuminance: 'fc' } }),
+  ...inCellsOf(
+    'illuminance',
+    [
+      ['1.250', 1250],
+      ['1.250,5 lx', 1250.5],
+      ['1,250', 1.25],
+      ['41,5', 41.5],
+      ['41.5', 41.5],
+    ],
+    { writing: { decimal: ',' } },
+  ),
+  ...inCellsOf('luminance', [
+    ['80', 80],
+    ['80 cd/m2', 80],
+    ['80 cd/m²', 80],
+    ['80 cd/m^2', 80],
+    ['80cd/m2', 80],
+    ['80 nt', 80],
+    ['80 nits', 80],
+    ['1 nit', 1],
+    ['1.2 kcd/m2', 1200],
+    ['1,2 kcd/m²', 1200],
+    ['23 fL', 23 * footlambert],
+    ['23 fl', 23 * footlambert],
+    ['16 ftL', 16 * footlambert],
+    ['14 footlamberts', 14 * footlambert],
+    ['0.55 cd/m2', 0.55],
+  ]),
+  ...inCellsOf('luminance', [['10', 10 * footlambert]], { writing: { luminance: 'fL' } }),
+  ...inCellsOf('intensity', [
+    ['12000', 12_000],
+    ['12 kcd', 12_000],
+    ['12,000 cd', 12_000],
+    ['950 candela', 950],
+  ]),
+  ...inCellsOf('flux', [
+    ['4000 lm', 4000],
+    ['4 klm', 4000],
+    ['800 lumens', 800],
+  ]),
+];
