@@ -13,7 +13,16 @@ function licenceText(folder) {
   const files = readdirSync(folder, { withFileTypes: true })
     .filter((entry) => entry.isFile() && licenceFile.test(entry.name))
     .map((entry) => readFileSync(join(folder, entry.name), 'utf8').trim());
-  return [...new Set(files)].join('\n\n');
+  return [...new Set(files)].join('\n\n') || licenceComment(folder);
+}
+
+/** Or as the first comment of its code has it, for packages without a licence file. @param {string} folder */
+function licenceComment(folder) {
+  const { module, main } = JSON.parse(readFileSync(join(folder, 'package.json'), 'utf8'));
+  const code = readFileSync(join(folder, module ?? main ?? 'index.js'), 'utf8');
+  const comment = /^\s*\/\*+(.*?)\*\//su.exec(code)?.[1] ?? '';
+  const granted = /copyright/iu.test(comment) && /permission is hereby granted/iu.test(comment);
+  return granted ? comment.replaceAll(/^[ *]*(@preserve)?/gmu, '').trim() : '';
 }
 
 /** The text that goes out with the app: each shipped package with its licence. */

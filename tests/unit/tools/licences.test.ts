@@ -55,4 +55,5 @@ test('the notices hold the licence text of each shipped package', () => {
   }
   expect(text).toContain('Handsoncode'); // The grid's copyright line
   expect(text).toContain('SIL OPEN FONT LICENSE');
+  expect(text).toContain('Don Cross'); // The ephemeris has its licence in its code
 });
