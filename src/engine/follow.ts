@@ -5,7 +5,7 @@ import { calculating } from './settings.ts';
 import type { CellPlace, Recalculated } from './types.ts';
 
 /** Above this share of the book's cells, reading the book anew is quicker than cell by cell. */
-const muchShare = 0.5;
+const muchShare = 0.25;
 /** Below this number of cells, never. */
 const muchCells = 2_000;
 
@@ -26,8 +26,9 @@ export function follow(model: Model, { effects }: Change): Recalculated {
     model.build();
     return everything;
   }
-  const quantities = shift !== undefined || changesQuantities(model, effects);
-  const cells = recalculate(model, effects.filter(isRun), touched, quantities);
+  const runs = effects.filter(isRun);
+  const quantities = runs.length > 0 || changesQuantities(model, effects);
+  const cells = recalculate(model, runs, touched, quantities);
   return shift || cells.length > manyChanges ? everything : { all: false, cells };
 }
 
@@ -142,16 +143,23 @@ function recalculate(
   quantities: boolean,
 ): readonly CellPlace[] {
   if (quantities) model.quantities.forget();
-  const changed = model.calculator.batch(() => {
+  const changed = together(model, () => {
     for (const run of runs) shiftLines(model, run);
     for (const { sheet, row, column } of touched.values()) model.put(sheet, row, column);
   });
-  const again = quantities ? model.calculator.batch(() => retell(model)) : [];
+  const again = quantities ? together(model, () => retell(model)) : [];
   return [...changed, ...again].flatMap((cell): CellPlace[] =>
     'address' in cell
       ? [{ sheet: model.sheetId(cell.sheet), row: cell.row, column: cell.col }]
       : [],
   );
+}
+
+/** Calculates once after all of it. HyperFormula’s `batch` looks through what it holds at each step. */
+function together(model: Model, work: () => void) {
+  model.calculator.suspendEvaluation();
+  work();
+  return model.calculator.resumeEvaluation();
 }
 
 function shiftLines(model: Model, { kind, sheet, axis, spans }: LinesEffect): void {

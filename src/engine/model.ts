@@ -35,6 +35,8 @@ export class Model {
   #tolerances = new Map<Id, number | null>();
   /** What functions were told that cells measure. */
   readonly told = new Map<CellKey, QuantityName | undefined>();
+  /** What functions on each sheet fall back on; other settings mean another build. */
+  readonly #settings = new Map<Id, CallSettings>();
   readonly #context: CalculatorContext;
   #calculator: HyperFormula | undefined;
   #numbers = new Map<Id, number>();
@@ -73,6 +75,7 @@ export class Model {
     this.broken.clear();
     this.told.clear();
     this.quantities.forget();
+    this.#settings.clear();
     this.#tolerances = new Map(
       this.document.sheets.map(({ id, properties }) => [id, properties.tolerance]),
     );
@@ -91,7 +94,11 @@ export class Model {
   }
 
   settingsOn(sheet: Id): CallSettings {
-    return callSettings(this.document.settings, this.document.sheet(sheet));
+    const known = this.#settings.get(sheet);
+    if (known) return known;
+    const settings = callSettings(this.document.settings, this.document.sheet(sheet));
+    this.#settings.set(sheet, settings);
+    return settings;
   }
 
   /** Whether functions on a sheet would be handed another tolerance now. */
