@@ -8,6 +8,7 @@ import {
   FEXACT,
   FILLFOR,
   FSTOPS,
+  FTENTHS,
   INCIDENTF,
   INVERSESQUARE,
   SPOTF,
@@ -76,6 +77,17 @@ describe('marks', () => {
     ];
     expect(call(FCOMBINE, [{ cells }], settings)).toBeCloseTo(Math.sqrt(40), 12);
   });
+});
+
+describe('tenths', () => {
+  it.each([1, 1.41, 2.9, 3.3, 4.35, 7.9, 11.4, 30])(
+    'of f/%d are read back as they were said',
+    (n) => {
+      const said = call(FTENTHS, [n], settings);
+      const off = call(FSTOPS, [said, n], settings);
+      expect(Math.abs(Number(off))).toBeLessThanOrEqual(0.05 + 1e-9);
+    },
+  );
 });
 
 describe('ranges', () => {

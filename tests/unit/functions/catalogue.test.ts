@@ -76,6 +76,7 @@ describe('every function says', () => {
     'incidence',
     'altitude',
     'longitude',
+    'offset',
     'parts',
     'reference',
     'volts',

@@ -75,6 +75,9 @@ const pairs: readonly Pair[] = [
   pair('TRANSMISSIONDENSITY', 'DENSITYTRANSMISSION', only),
   pair('MIRED', 'KELVIN', only),
   pair('KELVIN', 'MIRED', only),
+  pair('AMPS', 'WATTS'),
+  pair('WATTS', 'AMPS'),
+  pair('ENERGY', 'BATTERYHOURS', (energy, [watts]) => [energy, watts, 1], 1),
   pair('MIREDSHIFT', 'KELVINTHROUGH', (shift, [from]) => [from, shift], 1),
 ];
 
