@@ -14,7 +14,8 @@ const folder = join(root, 'src/tools/generate');
 /** @returns {Promise<Generated[]>} formatted as the rest of the sources */
 async function generated() {
   const { tsImport } = await import('tsx/esm/api');
-  const { format, resolveConfig } = await import('prettier');
+  const { format, getFileInfo, resolveConfig } = await import('prettier');
+  const ignorePath = join(root, '.prettierignore');
   const scripts = existsSync(folder) ? readdirSync(folder).sort() : [];
   const files = [];
   for (const script of scripts) {
@@ -24,6 +25,8 @@ async function generated() {
   return Promise.all(
     files.map(async ({ path, text }) => {
       const filepath = join(root, path);
+      // A file whose bytes mean something is in the ignore file and stays as it was made.
+      if ((await getFileInfo(filepath, { ignorePath })).ignored) return { path, text };
       return { path, text: await format(text, { ...(await resolveConfig(filepath)), filepath }) };
     }),
   );

@@ -1,0 +1,81 @@
+/** What a cell of the sample must come to, and how that is worked out by hand. */
+export interface Expected {
+  readonly sheet: 'Sail loft' | 'Boat shed';
+  readonly cell: string;
+  readonly value: number | string;
+  /** How far off a number may be: what was rounded on paper. */
+  readonly within?: number;
+  readonly why: string;
+}
+
+const loft = (cell: string, value: number | string, why: string, within?: number): Expected => ({
+  sheet: 'Sail loft',
+  cell,
+  value,
+  why,
+  ...(within !== undefined && { within }),
+});
+const shed = (cell: string, value: number | string, why: string, within?: number): Expected => ({
+  ...loft(cell, value, why, within),
+  sheet: 'Boat shed',
+});
+
+/**
+ * f/1.4, f/2 and f/2.8 stand for 2^(1/2), 2^1 and 2^(3/2); a third of a stop is 2^(1/6) in f-number.
+ * At ISO 800 and 1/50 s, S · t = 16: a flat reading of E lux is N² = E · 16 / 250, and f/N on the
+ * dome is E = 340 · N² / 16. At ISO 1250, S · t = 25.
+ */
+export const expected: readonly Expected[] = [
+  loft('D3', 1 / 50, '180 / 360 / 25'),
+  loft('D4', 6.25, 'N² · K / (S · t) = 8 · 12.5 / 16'),
+  loft('G4', 'On 50 Hz mains: clean', '1/50 s is two pulses of 100 Hz light'),
+  loft('B8', 3.17, '(2^(3/2) / 2^(2/3))² = 2^(5/3)', 0.005),
+  loft('D8', 3.84, '(118.4 − 5.4 + 45.2 − 5.4) / (45.2 − 5.4)', 0.005),
+  loft('F11', 0, 'the key side is at the taking stop'),
+  loft('G11', 'agrees', 'no difference'),
+  loft('F12', -5 / 3, 'from f/2.8 down to f/1.4 are 2 stops, and 1/3 up', 1e-9),
+  loft('G12', '1/3 stop over', '−1 2/3 where −2 was wanted, and a quarter is allowed'),
+  loft('R12', 53.5, '340 · 2^(4/3) / 16', 0.1),
+  loft('T12', 39.8, '4.2 fc are 45.2 lx, less 0.5 fc = 5.4 lx with the lamps off', 0.1),
+  loft('H12', 0.72, '1 + (42.5 − 53.5) / 39.8', 0.005),
+  loft('I12', 2.47, '2.1 / √0.7225', 0.005),
+  loft('J12', 0.05, '7 % · 0.7225 = 5.06 %', 0.001),
+  loft('K12', '74 % of the light here is its own', '39.8 of 53.5'),
+  loft('F13', 1, 'from f/2.8 to f/4', 1e-9),
+  loft('F14', -2, 'from f/2.8 to f/1.4', 1e-9),
+  loft('F15', -1.6, 'f/1.4 and four tenths', 1e-9),
+  loft('G15', '0.4 stop over', '−1.6 where −2 was wanted'),
+  loft('I15', 3.22, '2.8 · 2^(0.4 / 2)', 0.005),
+  loft('J15', 0.49, '65 % · 2^−0.4', 0.005),
+  loft('K15', 'if this lamp alone lights the point', 'no single reading was taken'),
+  loft('F16', -0.56, 'log2((85 · 16 / 250) / 8) = log2(0.68)', 0.005),
+  loft('F19', 7.585, 'log2(1200 / 6.25)', 0.001),
+  loft('G19', 'clips: 1.1 stops past the range', '7.585 − 6.5'),
+  loft('F20', 0.143, 'log2(6.9 / 6.25)', 0.001),
+  loft('F21', -3.506, 'log2(0.55 / 6.25)', 0.001),
+  loft('G21', 'in range', 'a stop above the lowest'),
+  loft('F24', -2.9, '10⁶ / 3230 − 10⁶ / 3200', 0.01),
+  loft('F26', -167.6, '10⁶ / 6900 − 10⁶ / 3200', 0.05),
+  loft('G26', '168 mired too blue', 'higher colour temperature than the camera is balanced for'),
+  shed('D3', 1 / 50, 'typed as a time'),
+  shed('D4', 4, '8 · 12.5 / 25'),
+  shed('F11', 1 / 3, 'f/3.2 is a third above f/2.8', 1e-9),
+  shed('F12', -4 / 3, 'from f/3.2 down to f/2 are 1 1/3 stops', 1e-9),
+  shed('B8', 2.52, '2^(4/3)', 0.001),
+  shed('L12', 41.5, 'a decimal comma in the file'),
+  shed(
+    'F13',
+    0.36,
+    'f/3.6 is f/3.56 by its mark or 3.6 as read: 2 · log2(3.6 / 3.175) = 0.363',
+    0.005,
+  ),
+  shed('F15', -7 / 3, 'from f/3.2 down to f/1.4', 1e-9),
+  shed('F19', 0.485, 'log2(5.6 / 4)', 0.001),
+  shed('D24', 0.0095, 'the tint from the note, with its decimal comma'),
+];
+
+/** Cells that wait, and for what. */
+export const waiting: readonly Pick<Expected, 'sheet' | 'cell'>[] = [
+  { sheet: 'Boat shed', cell: 'E16' },
+  { sheet: 'Boat shed', cell: 'G16' },
+];

@@ -1,0 +1,62 @@
+import { readWalk } from '../../src/files/walk.ts';
+import { fillWalk } from '../../src/walk/fill.ts';
+import { buildBook, planMeans, run } from '../build.ts';
+import { pointsSheet } from '../key-fill-background/plan.ts';
+import { loft, shed } from './walks.ts';
+
+const purpose = 'How far each reading is from what was planned, and what closes the gap.';
+
+const spots = [
+  { point: 'Grey card at face', wanted: '0' },
+  { point: 'Dark corner', wanted: '-3 1/2' },
+] as const;
+
+const sheets = [
+  pointsSheet({
+    name: 'Sail loft',
+    purpose: `${purpose} The reference for the interview.`,
+    tolerance: 1 / 4,
+    points: [
+      { point: 'Key side of face', meter: 'dome', lamp: ['3.2 m', '2 m', '100 %'] },
+      { point: 'Fill side of face', wanted: '-2', meter: 'dome', lamp: ['2.1 m', '1.5 m', '7 %'] },
+      {
+        point: 'Back light on shoulder',
+        wanted: '+1',
+        meter: 'flat',
+        lamp: [`11'6"`, '2.5 m', '80 %'],
+      },
+      { point: 'Canvas left', wanted: '-2', meter: 'flat', lamp: ['2.8 m', '1 m', '65 %'] },
+      { point: 'Canvas right', wanted: '-2', meter: 'flat', lamp: ['2.8 m', '1 m', '65 %'] },
+      { point: 'Rope bench', wanted: '-1', meter: 'flat' },
+    ],
+    spots: [{ point: 'Window gap' }, ...spots],
+    colours: ['Key colour', 'Fill colour', 'Window colour'],
+  }),
+  pointsSheet({
+    name: 'Boat shed',
+    purpose: `${purpose} The same light in another room.`,
+    tolerance: 1 / 4,
+    points: [
+      { point: 'Key side of face', meter: 'dome' },
+      { point: 'Fill side of face', wanted: '-1 2/3', meter: 'dome' },
+      { point: 'Back light on shoulder', wanted: '+1', meter: 'flat' },
+      { point: 'Canvas left', wanted: '-2', meter: 'flat' },
+      { point: 'Canvas right', wanted: '-1.6', meter: 'flat' },
+      { point: 'Rope bench', wanted: '-1/2', meter: 'flat' },
+    ],
+    spots,
+    colours: ['Key colour', 'Fill colour'],
+  }),
+];
+
+/** The sample book: both places planned, and the walks of both taken in as they were written. */
+export function build() {
+  const means = planMeans();
+  const book = buildBook({ title: 'Harbour Hours', sheets }, means);
+  for (const [index, text] of [loft, shed].entries()) {
+    const walk = readWalk(text);
+    if ('reason' in walk) throw new Error(walk.reason);
+    run(book, fillWalk(book.document, means, book.document.sheets[index]?.id ?? '', walk).made);
+  }
+  return book;
+}
