@@ -1,4 +1,4 @@
-import type { GridModel, Outline, Place, Selection } from '../contract.ts';
+import type { GridModel, Outline, Place, Range, Selection } from '../contract.ts';
 import type { Dress, Spot } from '../painter.ts';
 import { holds, isOneCell, samePlace } from '../range.ts';
 import { lastRange } from '../select.ts';
@@ -86,17 +86,36 @@ export class Dresser implements Dress {
   private mark(element: HTMLElement, row: number, column: number): void {
     const { selection } = this;
     const place: Place = { row, column };
-    const classes = [this.pictured.get(element) ?? 'cell'];
+    const classes = [this.pictured.get(element) ?? 'cell', ...this.lines(row, column)];
     const selected = selection.ranges.some((range) => holds(range, row, column));
     const last = lastRange(selection);
     const isFocus = samePlace(selection.focus, place);
-    if (selected && !(selection.ranges.length === 1 && isOneCell(last))) classes.push('selected');
+    if (selected && !this.isOneCell()) classes.push('selected');
     if (isFocus) classes.push('focus');
-    for (const range of selection.ranges) classes.push(...edges(range, row, column, 'edge'));
-    for (const { range, as } of this.outlines) classes.push(...edges(range, row, column, as));
     element.className = classes.join(' ');
     element.setAttribute('aria-selected', String(selected || isFocus));
     this.markHandle(element, samePlace(last.to, place) && last.kind === 'cells');
+  }
+
+  private isOneCell(): boolean {
+    const { ranges } = this.selection;
+    return ranges.length === 1 && isOneCell(ranges[0]);
+  }
+
+  /**
+   * Outlines lie on the hairlines themselves: a cell's right and bottom border are coloured where a
+   * range ends, and where the next cell's range begins. Headings count as row and column −1.
+   */
+  private lines(row: number, column: number): string[] {
+    const { frozen } = this.model;
+    const classes: string[] = [];
+    if (frozen.rows > 0 && row === frozen.rows - 1) classes.push('frozen-bottom');
+    if (frozen.columns > 0 && column === frozen.columns - 1) classes.push('frozen-right');
+    for (const { range, as } of this.outlines) classes.push(...borders(range, row, column, as));
+    if (this.isOneCell()) return classes;
+    for (const range of this.selection.ranges)
+      classes.push(...borders(range, row, column, 'chosen'));
+    return classes;
   }
 
   /** The small square by which a block is continued (with a finger: made larger). */
@@ -114,32 +133,33 @@ export class Dresser implements Dress {
     spot: { on: 'row'; row: number } | { on: 'column'; column: number },
   ): void {
     const along = spot.on === 'row' ? 'rows' : 'columns';
+    const across = spot.on === 'row' ? 'columns' : 'rows';
+    const { focus } = this.selection;
     const touching = this.selection.ranges.filter(({ from, to }) =>
       spot.on === 'row'
         ? spot.row >= from.row && spot.row <= to.row
         : spot.column >= from.column && spot.column <= to.column,
     );
+    const ofFocus = spot.on === 'row' ? spot.row === focus.row : spot.column === focus.column;
+    // A whole column touches every row, which would light them all for nothing.
+    const lit = ofFocus || touching.some(({ kind }) => kind !== across);
     const whole = touching.some(({ kind }) => kind === 'all' || kind === along);
-    const classes = [`${spot.on}-heading`];
-    if (touching.length > 0) classes.push('lit');
+    const lines = spot.on === 'row' ? this.lines(spot.row, -1) : this.lines(-1, spot.column);
+    const classes = [`${spot.on}-heading`, ...lines];
+    if (lit) classes.push('lit');
     if (whole) classes.push('whole');
     element.className = classes.join(' ');
     element.setAttribute('aria-selected', String(whole));
   }
 }
 
-function edges(
-  range: { from: Place; to: Place },
-  row: number,
-  column: number,
-  name: string,
-): string[] {
-  if (!holds(range, row, column)) return [];
-  const classes = [name];
-  if (row === range.from.row) classes.push(`${name}-top`);
-  if (row === range.to.row) classes.push(`${name}-bottom`);
-  if (column === range.from.column) classes.push(`${name}-left`);
-  if (column === range.to.column) classes.push(`${name}-right`);
+function borders(range: Range, row: number, column: number, name: string): string[] {
+  const { from, to } = range;
+  const inRows = row >= from.row && row <= to.row;
+  const inColumns = column >= from.column && column <= to.column;
+  const classes: string[] = [];
+  if (inRows && (column === to.column || column === from.column - 1)) classes.push(`${name}-right`);
+  if (inColumns && (row === to.row || row === from.row - 1)) classes.push(`${name}-bottom`);
   return classes;
 }
 

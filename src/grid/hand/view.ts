@@ -104,11 +104,12 @@ export class HandView implements GridView {
   }
 
   select(selection: Selection): void {
-    this.settle(select.refit(selection, this.model), 'program');
+    const fitted = select.refit(selection, this.model);
+    this.settle(fitted, 'program', this.endOf(fitted));
   }
 
   selectRange(range: Range, kind: RangeKind = 'cells'): void {
-    this.settle(select.refit(select.selectBlock(range, kind), this.model), 'program');
+    this.select(select.selectBlock(range, kind));
   }
 
   scrollTo(place: Place): void {
@@ -212,6 +213,16 @@ export class HandView implements GridView {
     this.scrollTo(follow);
     this.moved();
     this.events.selected(selection, origin);
+  }
+
+  /** What to scroll to: whole rows and columns are shown from where the view is. */
+  private endOf({ lead, ranges }: Selection): Place {
+    const { from } = this.visible();
+    const kind = ranges[ranges.length - 1]?.kind;
+    return {
+      row: kind === 'columns' || kind === 'all' ? from.row : lead.row,
+      column: kind === 'rows' || kind === 'all' ? from.column : lead.column,
+    };
   }
 
   private remark(): void {
