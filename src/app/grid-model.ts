@@ -3,6 +3,7 @@ import type { Cell, Format, LineProperties, Sheet } from '../book/types.ts';
 import { shownCell, type ShownCell } from '../check/shown.ts';
 import { columnLetters } from '../formula/address.ts';
 import type { CellPicture, GridModel } from '../grid/contract.ts';
+import { spelled } from '../panels/kit/spelled.ts';
 import { apart } from '../panels/views/show.ts';
 import type { Desk } from './desk.ts';
 
@@ -44,12 +45,9 @@ export function gridModel(desk: Desk): GridModel {
       const line = columnProperties(column);
       if (!cell && !line?.role) return blank;
       const format = { ...line?.format, ...cell?.format };
-      return picture(
-        cell,
-        shownCell(document, desk.engine, spot),
-        format,
-        cell?.role ?? line?.role,
-      );
+      const shown = shownCell(document, desk.engine, spot);
+      const role = cell?.role ?? line?.role;
+      return picture(cell, shown, captionOverNumbers(desk, spot, format), role);
     },
     editText(row, column) {
       const place = placeAt(document, { sheet: session.state.sheet, row, column });
@@ -60,6 +58,20 @@ export function gridModel(desk: Desk): GridModel {
 }
 
 const blank: CellPicture = { text: '' };
+
+/** A caption stands over its numbers, and they stand to the right. */
+function captionOverNumbers(
+  { book, engine }: Desk,
+  spot: { sheet: string; row: number; column: number },
+  format: Format,
+): Format {
+  if (!format.bold || format.align) return format;
+  const { number, tone, verdict } = shownCell(book.document, engine, {
+    ...spot,
+    row: spot.row + 1,
+  });
+  return number || (tone === 'quiet' && !verdict) ? { ...format, align: 'right' } : format;
+}
 
 const shapes = { 'in range': 'agrees', lost: 'under' } as const;
 
@@ -74,7 +86,7 @@ function picture(
   const isText = cell?.content.kind === 'text';
   const shape = verdict === 'in range' || verdict === 'lost' ? shapes[verdict] : verdict;
   return {
-    text: verdict === 'waits' && sentence !== undefined ? sentence : text,
+    text: verdict === 'waits' && sentence !== undefined ? sentence : spelled(text),
     align: format.align ?? (number || (tone && !verdict) ? 'right' : 'left'),
     ...(unit !== undefined && { unit }),
     ...(format.bold && (isText ? { heading: true } : { bold: true })),

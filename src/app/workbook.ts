@@ -253,6 +253,7 @@ const emptySlip = {
   caption: '',
   value: { text: '' },
   facts: [],
+  row: [],
   comesFrom: [],
   goesTo: [],
   remarks: [],

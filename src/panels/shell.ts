@@ -31,7 +31,7 @@ export interface Shell {
 }
 
 const frame = html`
-  <div class="start" hidden></div>
+  <div class="welcome" hidden></div>
   <div class="desk" hidden>
     <header class="bar"></header>
     <nav class="contents" aria-label="Contents"></nav>
@@ -63,7 +63,7 @@ export function openShell(root: HTMLElement, workbook: Workbook, screen: Screen)
     suggest: (event) => suggest(event),
     keys: (keys) => writtenKeys(keys, mac),
   };
-  const start = part(root, '.start');
+  const start = part(root, '.welcome');
   const desk = part(root, '.desk');
   effect(() => {
     start.hidden = workbook.page.value !== 'start';

@@ -129,8 +129,12 @@ export interface SlipView {
   /** The column's caption, where it adds something. */
   readonly caption: string;
   readonly value: Shown;
+  /** Stands before the value where it is a verdict. */
+  readonly shape?: Shape;
   /** The same value in other units: label and text. */
   readonly facts: readonly Fact[];
+  /** What else stands in the row, under its captions: the point as a card. */
+  readonly row: readonly RowFact[];
   /** Worked formula and what it says. */
   readonly why?: Why;
   readonly comesFrom: readonly Link[];
@@ -145,12 +149,17 @@ export interface Fact {
   readonly shape?: Shape;
 }
 
+export interface RowFact extends Fact {
+  readonly target: Target;
+}
+
 export interface Why {
   readonly function: string;
   /** The formula with this cell's numbers in place; numbers apart, so that they can be lit. */
   readonly worked: readonly { readonly text: string; readonly number: boolean }[];
+  /** The arguments: name, where from, value. */
+  readonly handed: readonly Fact[];
   readonly summary: string;
-  readonly limits?: string;
 }
 
 export interface Link {

@@ -8,6 +8,8 @@ export function nameBox(workbook: Workbook) {
   const onKey = (event: KeyboardEvent) => {
     const input = event.currentTarget as HTMLInputElement;
     if (event.key === 'Enter') {
+      // The rest of this key press must not reach the grid, which has the focus then.
+      event.preventDefault();
       const reason = workbook.jumpTo(input.value);
       if (reason) {
         workbook.say(reason);

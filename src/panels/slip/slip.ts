@@ -6,7 +6,7 @@ import { shown, written } from '../kit/written.ts';
 import type { Screen } from '../screen.ts';
 import type { Shell } from '../shell.ts';
 import { verbs } from '../verbs.ts';
-import type { Link, SlipView, Workbook } from '../workbook.ts';
+import type { Fact, Link, SlipView, Workbook } from '../workbook.ts';
 
 const roles: Readonly<Record<SlipView['role'], string>> = {
   reading: 'reading',
@@ -29,10 +29,11 @@ export function slip(workbook: Workbook, screen: Screen, shell: Shell) {
     </div>
     <div class="slip-body">
       <p class="where">${view.address} · ${roles[view.role]}</p>
-      ${view.title ? html`<h2>${view.title}</h2>` : ''}
-      ${view.caption ? html`<p class="caption">${view.caption}</p>` : ''}
-      <p class="big ${view.value.text.length > 14 ? 'long' : ''}">${shown(view.value)}</p>
-      ${facts(view)} ${why(view, shell)}
+      ${heading(view)}
+      <p class="big ${view.shape ?? ''} ${view.value.text.length > 14 ? 'long' : ''}">
+        ${view.shape ? shape(view.shape) : ''}${shown(view.value)}
+      </p>
+      ${facts(view)} ${rest(view, workbook)} ${why(view, shell)}
       ${view.remarks.map((remark) => html`<p class="remark">${remark}</p>`)}
       ${chips('comes from', view.comesFrom, workbook)} ${chips('goes to', view.goesTo, workbook)}
       ${note(view, workbook)}
@@ -40,28 +41,52 @@ export function slip(workbook: Workbook, screen: Screen, shell: Shell) {
   `;
 }
 
-function facts(view: SlipView) {
-  if (view.facts.length === 0) return '';
-  return html`<dl>
-    ${view.facts.map(
-      (fact) =>
-        html`<div class=${fact.shape ?? ''}>
-          <dt>${fact.label}</dt>
-          <dd>${fact.shape ? shape(fact.shape) : ''}${written(fact.text)}</dd>
-        </div>`,
-    )}
-  </dl>`;
+/** The row's words are the title; a cell that has none is called by its column. */
+function heading({ title, caption }: SlipView) {
+  if (title === '') return caption ? html`<h2>${caption}</h2>` : '';
+  return html`<h2>${title}</h2>
+    ${caption ? html`<p class="caption">${caption}</p>` : ''}`;
+}
+
+function facts({ facts: list }: SlipView) {
+  return list.length === 0 ? '' : html`<dl>${list.map(fact)}</dl>`;
+}
+
+const fact = ({ label, text, shape: kind }: Fact) =>
+  html`<div class=${kind ?? ''}>
+    <dt>${label}</dt>
+    <dd>${kind ? shape(kind) : ''}${written(text)}</dd>
+  </div>`;
+
+/** The rest of the row: on a phone it is the point as a card, each line a way to its cell. */
+function rest({ row }: SlipView, workbook: Workbook) {
+  if (row.length === 0) return '';
+  return html`<h3>in this row</h3>
+    <ul class="row-facts">
+      ${row.map(
+        ({ label, text, shape: kind, target }) =>
+          html`<li>
+            <button class=${kind ?? ''} @click=${() => workbook.jump(target)}>
+              <span>${label}</span><b>${kind ? shape(kind) : ''}${written(text)}</b>
+            </button>
+          </li>`,
+      )}
+    </ul>`;
 }
 
 function why({ why: reason }: SlipView, shell: Shell) {
   if (!reason) return '';
   return html`<h3>why</h3>
     <div class="worked">
-      <p class="formula">
-        ${reason.worked.map(({ text, number }) => (number ? html`<em>${text}</em>` : text))}
-      </p>
+      ${
+        reason.worked.length > 0
+          ? html`<p class="formula">
+              ${reason.worked.map(({ text, number }) => (number ? html`<em>${text}</em>` : text))}
+            </p>`
+          : ''
+      }
+      ${reason.handed.length > 0 ? html`<dl>${reason.handed.map(fact)}</dl>` : ''}
       <p>${reason.summary}</p>
-      ${reason.limits ? html`<p>${reason.limits}</p>` : ''}
       <button class="link" @click=${() => shell.open('function', reason.function)}>
         ${reason.function}
       </button>

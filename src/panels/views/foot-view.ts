@@ -24,6 +24,8 @@ const adding: ReadonlySet<QuantityName> = new Set<QuantityName>([
 ]);
 
 interface Numbers {
+  /** Lux among f-numbers: nothing of them can be added up. */
+  readonly mixed: boolean;
   readonly quantity: QuantityName | undefined;
   readonly values: readonly number[];
   readonly count: number;
@@ -49,8 +51,8 @@ function numbersIn(look: Look, sheet: string, { ranges }: SheetSelection): Numbe
         quantities.add(engine.quantityOf({ sheet, row, column }));
       }
   }
-  const [quantity, another] = [...quantities];
-  return { quantity: another === undefined ? quantity : 'number', values, count };
+  const [quantity] = [...quantities];
+  return { mixed: quantities.size > 1, quantity, values, count };
 }
 
 type Amount = readonly [label: string, quantity: QuantityName, value: Value | FunctionError];
@@ -94,13 +96,15 @@ export function footFacts(look: Look, sheet: string, selection: SheetSelection):
   const numbers = numbersIn(look, sheet, selection);
   if (numbers.count < 2) return [];
   if (numbers.values.length < 2) return [{ label: 'cells', text: String(numbers.count) }];
+  const count = { label: 'numbers', text: String(numbers.values.length) };
+  if (numbers.mixed) return [{ ...count, text: `${count.text}, of different kinds` }];
   const { writing, document } = look;
   return [
     ...amounts(numbers, document.settings.mainsVolts).map(([label, quantity, value]) => ({
       label,
       text: say(value, quantity, writing),
     })),
-    { label: 'numbers', text: String(numbers.values.length) },
+    count,
   ];
 }
 

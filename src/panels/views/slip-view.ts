@@ -1,14 +1,17 @@
-import { units } from '../../../functions/quantities/units.ts';
 import { inEveryUnit } from '../../../functions/quantities/everyUnit.ts';
+import type { WritingSettings } from '../../../functions/quantities/settings.ts';
 import type { QuantityName } from '../../../functions/quantities/names.ts';
 import { isError } from '../../../functions/values.ts';
 import { cellAtSpot, formulaText, typedText, placeAt } from '../../book/look.ts';
 import type { Cell } from '../../book/types.ts';
-import type { CellBlock, CellPlace, Explanation } from '../../engine/types.ts';
+import type { CellBlock, CellPlace, ExplainedArgument, Explanation } from '../../engine/types.ts';
+import { spelled } from '../kit/spelled.ts';
 import type { Fact, Link, SlipView, Target, Why } from '../workbook.ts';
 import { addressFrom, blockAddress } from './address.ts';
 import { columnCaption, rowCaption } from './captions.ts';
 import type { Look } from './look.ts';
+import { shapeOf } from './points.ts';
+import { rowFacts } from './row-facts.ts';
 import { say, showCell } from './show.ts';
 import { targetFacts } from './target.ts';
 import { workedFormula } from './worked.ts';
@@ -25,6 +28,7 @@ export function slipView(look: Look, at: CellPlace): SlipView {
   const quantity = engine.quantityOf(at) ?? explanation.quantity;
   const shown = showCell(look, at);
   const isNumber = typeof value === 'number';
+  const shape = quantity === 'verdict' ? shapeOf(value) : undefined;
   const why = whyOf(look, explanation);
   return {
     address: blockAddress(at, at, 'cells'),
@@ -32,14 +36,15 @@ export function slipView(look: Look, at: CellPlace): SlipView {
     title: rowCaption(document, sheet, row, column),
     caption: columnCaption(document, sheet, row, column),
     value: shown,
+    ...(shape && { shape }),
     facts: [
       ...targetFacts(look, at, cell, value, quantity),
       ...typedFact(look, at, cell, shown.text),
       ...(isNumber ? unitFacts(look, quantity, value) : []),
       ...receptorFacts(look, cell),
-      ...argumentFacts(look, explanation),
       ...nameFact(look, at),
     ],
+    row: rowFacts(look, at),
     ...(why && { why }),
     comesFrom: explanation.precedents.map((block) => linkTo(look, sheet, targetOf(block))),
     goesTo: explanation.dependents.map((place) =>
@@ -55,8 +60,10 @@ const isBlank = (cell: Cell | undefined) => !cell || cell.content.kind === 'blan
 function typedFact(look: Look, at: CellPlace, cell: Cell | undefined, shown: string): Fact[] {
   const place = placeAt(look.document, at);
   const typed = place ? typedText(look.document, place) : '';
-  if (typed === '' || typed === shown) return [];
-  return [{ label: cell?.content.kind === 'formula' ? 'formula' : 'typed', text: typed }];
+  const isFormula = cell?.content.kind === 'formula';
+  return typed === '' || typed === spelled(shown) || isFormula
+    ? []
+    : [{ label: 'typed', text: typed }];
 }
 
 function unitFacts({ writing }: Look, quantity: QuantityName | undefined, value: number): Fact[] {
@@ -66,7 +73,7 @@ function unitFacts({ writing }: Look, quantity: QuantityName | undefined, value:
     .slice(0, mostUnits)
     .map((written) => written.text)
     .join(' · ');
-  return text === '' ? [] : [{ label: `also, ${units[quantity].words}`, text }];
+  return text === '' ? [] : [{ label: 'also', text }];
 }
 
 function receptorFacts({ document }: Look, cell: Cell | undefined): Fact[] {
@@ -75,16 +82,6 @@ function receptorFacts({ document }: Look, cell: Cell | undefined): Fact[] {
   const constant = cell.receptor === 'dome' ? domeConstant : flatConstant;
   const metered = cell.receptor ? `${cell.receptor}, C = ${constant}` : '';
   return [{ label: 'metered', text: [metered, cell.pointed].filter(Boolean).join(', ') }];
-}
-
-/** What the function was handed, by the names of its parameters. */
-function argumentFacts({ writing }: Look, { call }: Explanation): Fact[] {
-  return (call?.args ?? [])
-    .filter(({ value }) => value !== undefined)
-    .map(({ name, value = null, quantity, text, leftOut }) => ({
-      label: `${name.replaceAll('_', ' ')}${leftOut ? ', left out' : text && text !== String(value) ? `, ${text}` : ''}`,
-      text: isError(value) || value === null ? '–' : say(value, quantity, writing),
-    }));
 }
 
 function nameFact({ document }: Look, { sheet, row, column }: CellPlace): Fact[] {
@@ -102,7 +99,19 @@ function whyOf(look: Look, { call, value }: Explanation): Why | undefined {
     function: definition.name,
     worked: isError(value) ? [] : workedFormula(definition, args, value, look.writing),
     summary: definition.summary,
-    limits: definition.limits,
+    handed: args.filter((one) => one.value !== undefined).map((one) => handed(one, look.writing)),
+  };
+}
+
+/** What the function was handed, by the name of its parameter. */
+function handed(
+  { name, value = null, quantity, text, leftOut }: ExplainedArgument,
+  writing: WritingSettings,
+): Fact {
+  const from = leftOut ? 'left out' : text.replaceAll('$', '');
+  return {
+    label: [name.replaceAll('_', ' '), from].filter(Boolean).join(', '),
+    text: isError(value) || value === null ? '–' : say(value, quantity, writing),
   };
 }
 

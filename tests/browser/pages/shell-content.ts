@@ -58,8 +58,16 @@ const slip: SlipView = {
     { label: 'as light on a dome', text: '53.5 lx · 5.0 fc' },
     { label: 'Ratio, key side to fill side', text: '3.2 : 1' },
   ],
+  row: [
+    { label: 'Wanted', text: '−2 stops', target: place(5, 1) },
+    { label: 'Verdict', text: '1/3 stop over', shape: 'over', target: place(5, 5) },
+  ],
   why: {
     function: 'FSTOPS',
+    handed: [
+      { label: 'reading, C6', text: 'f/1.4 1/3' },
+      { label: 'reference, key side', text: 'f/2.8' },
+    ],
     worked: [
       { text: '2 × log2(', number: false },
       { text: '1.587', number: true },
