@@ -170,7 +170,7 @@ describe('every unit on the slip', () => {
   test.each<[QuantityName, number, string[]]>([
     ['illuminance', 500, ['500 lx', '46.45 fc', '0.5 klx']],
     ['luminance', 48, ['48 cd/m²', '14.01 fL']],
-    ['fNumber', 2 ** (5 / 3), ['f/2.8 ⅓', 'f/2.8 ½', 'f/2.8 + 0.3', 'f/3.175']],
+    ['fNumber', 2 ** (5 / 3), ['f/2.8 ⅓', 'f/2.8 + 0.3', 'f/3.175']],
     ['stops', -1, ['−1 stop', '× 0.5']],
     ['time', 0.02, ['1/50 s', '0.02 s', '20 ms', '180°']],
     ['colourTemperature', 5600, ['5600 K', '178.6 mired']],
@@ -194,6 +194,7 @@ describe('as the grid shows it', () => {
     ['fNumber', 2 ** 1.5, 'f/2.8', ''],
     ['fNumber', 2 ** (5 / 3), 'f/2.8 ⅓', ''],
     ['fNumber', 5.6, 'f/5.6', ''],
+    ['fNumber', 2 ** 0.7, 'f/1.4 + 0.4', ''],
     ['time', 0.02, '1/50', 's'],
     ['time', 2, '2', 's'],
     ['frameRate', 24_000 / 1001, '23.976', 'fps'],
