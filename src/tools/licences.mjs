@@ -7,6 +7,8 @@ const openSource = new Set([
   'BSD-2-Clause',
   'BSD-3-Clause',
   'BlueOak-1.0.0',
+  // For data, such as the list of browsers that compilers read; may be combined with the GPL.
+  'CC-BY-4.0',
   'CC0-1.0',
   'GPL-3.0-only',
   'GPL-3.0-or-later',
