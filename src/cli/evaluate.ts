@@ -1,0 +1,74 @@
+import { writeForPeople } from '../../functions/quantities/index.ts';
+import { isError } from '../../functions/values.ts';
+import { createBook } from '../book/book.ts';
+import { writingSettings } from '../book/settings.ts';
+import type { Document, Settings } from '../book/types.ts';
+import { connectEngine, type Engine, type Result } from '../engine/index.ts';
+import { emptyDocument, openFile } from './openfile.ts';
+import { Unusable, type ExitCode, type Io, type Subcommand } from './types.ts';
+
+export const evaluate: Subcommand = {
+  name: 'evaluate',
+  usage:
+    '[--book FILE] [--sheet NAME] [--decimal . or ,] FORMULA… (or - to read them from standard input)',
+  summary: 'Works out formulas and prints one JSON object a line.',
+  options: { book: 'a file', sheet: 'the name of a sheet', decimal: '. or ,' },
+  async run({ options, rest }, io) {
+    const decimal = decimalFrom(options['decimal']);
+    const formulas = await formulasFrom(rest, io);
+    const document =
+      options['book'] === undefined
+        ? emptyDocument(decimal ? { decimal } : {})
+        : (await openFile(options['book'], io)).document;
+    const sheet = sheetFrom(document, options['sheet']);
+    const engine = connectEngine(createBook(document));
+    const settings = { ...document.settings, ...(decimal && { decimal }) };
+    const codes = formulas.map((formula) => print(formula, engine, sheet, settings, io));
+    return codes.includes(1) ? 1 : 0;
+  },
+};
+
+function decimalFrom(text: string | undefined): Settings['decimal'] | undefined {
+  if (text === undefined || text === '.' || text === ',') return text;
+  throw new Unusable(`--decimal wants . or , and not ${text}.`);
+}
+
+function sheetFrom(document: Document, name: string | undefined): string | undefined {
+  if (name === undefined) return undefined;
+  const sheet = document.sheetNamed(name);
+  if (!sheet) throw new Unusable(`There is no sheet ${name}.`);
+  return sheet.id;
+}
+
+async function formulasFrom(rest: readonly string[], io: Io): Promise<readonly string[]> {
+  if (rest.length === 0) throw new Unusable('A formula is missing.');
+  if (!rest.includes('-')) return rest;
+  if (rest.length > 1) throw new Unusable('- stands alone: the formulas come from standard input.');
+  const lines = (await io.readInput()).split(/\r?\n/);
+  return lines.filter((line) => line.trim() !== '');
+}
+
+function print(
+  formula: string,
+  engine: Engine,
+  sheet: string | undefined,
+  settings: Settings,
+  io: Io,
+): ExitCode {
+  const { value, quantity } = engine.evaluate(formula.trim(), sheet);
+  if (isError(value)) {
+    const { code: error, message, waiting } = value;
+    io.out(`${JSON.stringify({ formula, error, message, ...(waiting && { waiting }) })}\n`);
+    return 1;
+  }
+  const display = displayed({ value, quantity }, settings);
+  io.out(`${JSON.stringify({ formula, value, quantity: quantity ?? null, display })}\n`);
+  return 0;
+}
+
+function displayed({ value, quantity }: Pick<Result, 'value' | 'quantity'>, settings: Settings) {
+  if (typeof value === 'number')
+    return writeForPeople(quantity ?? 'number', value, writingSettings(settings));
+  if (typeof value === 'boolean') return value ? 'TRUE' : 'FALSE';
+  return typeof value === 'string' ? value : '';
+}

@@ -1,0 +1,32 @@
+/** The world as the command line sees it, so that tests can be one. */
+export interface Io {
+  out(text: string): void;
+  err(text: string): void;
+  readInput(): Promise<string>;
+  readFile(path: string): Promise<Uint8Array>;
+  writeFile(path: string, content: Uint8Array | string): Promise<void>;
+}
+
+/** 0: all went well. 1: something has no value. 2: wrong usage, or a file that cannot be read. */
+export type ExitCode = 0 | 1 | 2;
+
+/** One word after `halfstop`. */
+export interface Subcommand {
+  readonly name: string;
+  /** What follows the name: `[--book FILE] FORMULA…`. */
+  readonly usage: string;
+  /** One sentence. */
+  readonly summary: string;
+  /** Options that take a value, and what it is called. */
+  readonly options: Readonly<Record<string, string>>;
+  run(given: Given, io: Io): Promise<ExitCode>;
+}
+
+export interface Given {
+  readonly options: Readonly<Record<string, string>>;
+  /** What follows the options. */
+  readonly rest: readonly string[];
+}
+
+/** Ends a subcommand with exit code 2: the sentence goes to standard error. */
+export class Unusable extends Error {}
