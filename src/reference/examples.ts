@@ -1,0 +1,72 @@
+import type { AnyDefinition, Example, Parameter } from '../../functions/define.ts';
+import type { QuantityName } from '../../functions/quantities/names.ts';
+import { readLevel } from '../../functions/quantities/read.ts';
+import { defaultWriting } from '../../functions/quantities/settings.ts';
+import { writeQuantity } from '../../functions/quantities/write.ts';
+import type { Value } from '../../functions/values.ts';
+
+export interface WrittenExample {
+  /** `=FSTOPS("f/2.8", "f/11")` */
+  readonly formula: string;
+  /** What the cells of a range hold that the formula names: `A1:A3` and `1500, 1500, 1500`. */
+  readonly cells: readonly { readonly range: string; readonly holds: string }[];
+  /** As the workbook shows it. */
+  readonly result: string;
+  readonly why: string;
+  /** Whether the result is a figure from print, which was rounded there. */
+  readonly rounded: boolean;
+  readonly source?: string;
+}
+
+type Given = Example['args'][number];
+type List = Extract<Given, readonly unknown[]>;
+
+const isList = (given: Given): given is List => Array.isArray(given);
+
+/** An example of a definition as a person would type it, and what the cell then shows. */
+export function writeExample(definition: AnyDefinition, example: Example): WrittenExample {
+  const cells: { range: string; holds: string }[] = [];
+  const texts = example.args.map((given, index) => {
+    if (!isList(given)) return given === undefined ? '' : literal(given);
+    if (definition.parameters[index]?.repeats && !given.includes(null))
+      return given.map((value) => literal(value ?? 0)).join(', ');
+    const column = String.fromCharCode(65 + cells.length);
+    const range = `${column}1:${column}${String(given.length)}`;
+    cells.push({
+      range,
+      holds: given.map((value) => (value === null ? 'empty' : number(value))).join(', '),
+    });
+    return range;
+  });
+  return {
+    formula: `=${definition.name}(${texts.join(', ')})`,
+    cells,
+    result: shown(example.result, resultKind(definition, example)),
+    why: example.why,
+    rounded: example.within !== undefined,
+    ...(example.source !== undefined && { source: example.source }),
+  };
+}
+
+function literal(value: Value): string {
+  if (typeof value === 'string') return `"${value.replaceAll('"', '""')}"`;
+  return typeof value === 'number' ? number(value) : String(value).toUpperCase();
+}
+
+/** An argument worked out exactly is written with the digits that a person would copy. */
+const number = (value: number): string => String(Number(value.toPrecision(10)));
+
+function shown(result: Value, kind: QuantityName): string {
+  if (typeof result === 'string') return result;
+  if (typeof result === 'boolean') return String(result).toUpperCase();
+  return writeQuantity(kind, result, defaultWriting).text;
+}
+
+/** The result's quantity; where it is that of an argument, what this example wrote there. */
+function resultKind({ result, parameters }: AnyDefinition, { args }: Example): QuantityName {
+  if (typeof result === 'string') return result;
+  const index = parameters.findIndex(({ name }: Parameter) => name === result.as);
+  const given = args[index];
+  const reading = typeof given === 'string' ? readLevel(given, defaultWriting) : undefined;
+  return reading?.ok ? reading.quantity : 'number';
+}
