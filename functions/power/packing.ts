@@ -10,8 +10,9 @@ export function fewestCircuits(loads: readonly number[], capacity: number): numb
   const sorted = loads.filter((load) => load > 0).sort((one, other) => other - one);
   const quick = firstFit(sorted, capacity);
   const total = sorted.reduce((sum, load) => sum + load, 0);
+  const effort = { left: patience };
   for (let circuits = Math.ceil(total / capacity - grace); circuits < quick; circuits += 1) {
-    if (fits(sorted, capacity, circuits)) return circuits;
+    if (fits(sorted, capacity, circuits, effort)) return circuits;
   }
   return quick;
 }
@@ -26,17 +27,21 @@ function firstFit(sorted: readonly number[], capacity: number): number {
   return room.length;
 }
 
-function fits(sorted: readonly number[], capacity: number, circuits: number): boolean {
+function fits(
+  sorted: readonly number[],
+  capacity: number,
+  circuits: number,
+  effort: { left: number },
+): boolean {
   const room = Array.from({ length: circuits }, () => capacity);
-  let tries = 0;
 
   function place(index: number): boolean {
     const load = sorted[index];
     if (load === undefined) return true;
     const tried = new Set<number>();
     for (const [circuit, free] of room.entries()) {
-      tries += 1;
-      if (tries > patience) return false;
+      effort.left -= 1;
+      if (effort.left < 0) return false;
       // Circuits with the same room left are alike.
       if (tried.has(free) || !takes(free, load)) continue;
       tried.add(free);
