@@ -1,0 +1,42 @@
+import { main } from '../../../src/cli/main.ts';
+import type { Io } from '../../../src/cli/types.ts';
+
+export interface Said {
+  readonly code: number;
+  readonly out: string;
+  readonly err: string;
+}
+
+/** Runs the command line with these files and this standard input, and hands back what it said. */
+export async function halfstop(
+  argv: readonly string[],
+  {
+    files = {},
+    input = '',
+  }: { files?: Readonly<Record<string, string | Uint8Array>>; input?: string } = {},
+): Promise<Said> {
+  const said = { out: '', err: '' };
+  const io: Io = {
+    out: (text) => void (said.out += text),
+    err: (text) => void (said.err += text),
+    readInput: () => Promise.resolve(input),
+    readFile(path) {
+      const content = files[path];
+      if (content === undefined) return Promise.reject(new Error('ENOENT'));
+      return Promise.resolve(
+        typeof content === 'string' ? new TextEncoder().encode(content) : content,
+      );
+    },
+    writeFile: () => Promise.resolve(),
+  };
+  const code = await main(argv, io);
+  return { code, ...said };
+}
+
+/** The lines of standard output, each read as JSON. */
+export function lines({ out }: Said): unknown[] {
+  return out
+    .trimEnd()
+    .split('\n')
+    .map((line): unknown => JSON.parse(line));
+}
