@@ -1,0 +1,76 @@
+import type { PlannedCell } from '../plan.ts';
+
+interface PlannedColumn {
+  readonly caption: string;
+  readonly width: number;
+  /** Captions of numbers stand over the numbers. */
+  readonly numbers?: true;
+}
+
+/** The points' columns from left to right: what is typed and what comes of it, then how it was counted. */
+const columns = {
+  point: { caption: 'Point', width: 196 },
+  wanted: { caption: 'Wanted', width: 104, numbers: true },
+  reading: { caption: 'Reading', width: 120, numbers: true },
+  meter: { caption: 'Meter', width: 92 },
+  fromKey: { caption: 'From key', width: 100, numbers: true },
+  verdict: { caption: 'Verdict', width: 216 },
+  light: { caption: 'Light', width: 84, numbers: true },
+  newDistance: { caption: 'New distance', width: 104, numbers: true },
+  newOutput: { caption: 'New output', width: 96, numbers: true },
+  countedOn: { caption: 'Counted on', width: 240 },
+  alone: { caption: 'Alone', width: 100, numbers: true },
+  with: { caption: 'With', width: 72 },
+  lampsOff: { caption: 'Lamps off', width: 96, numbers: true },
+  standsAt: { caption: 'Stands at', width: 96, numbers: true },
+  nearest: { caption: 'Nearest', width: 88, numbers: true },
+  outputNow: { caption: 'Output now', width: 96, numbers: true },
+  note: { caption: 'Note', width: 260 },
+  asF: { caption: 'As f-number', width: 104, numbers: true },
+  here: { caption: 'Here', width: 92, numbers: true },
+  wantedLight: { caption: 'Wanted light', width: 104, numbers: true },
+  own: { caption: 'Its own', width: 92, numbers: true },
+} as const satisfies Record<string, PlannedColumn>;
+
+export type ColumnName = keyof typeof columns;
+
+const names = Object.keys(columns) as ColumnName[];
+
+export const letterOf = (column: ColumnName): string =>
+  String.fromCharCode(65 + names.indexOf(column));
+
+export const widths: readonly number[] = names.map((name) => columns[name].width);
+
+export const pointCaptions: Readonly<Partial<Record<ColumnName, string>>> = Object.fromEntries(
+  names.map((name) => [name, columns[name].caption]),
+);
+
+/** A row of cells by the names of their columns. */
+export function row(
+  at: number,
+  cells: Readonly<Partial<Record<ColumnName, PlannedCell>>>,
+): Record<string, PlannedCell> {
+  return Object.fromEntries(
+    Object.entries(cells).map(([name, cell]) => [`${letterOf(name as ColumnName)}${at}`, cell]),
+  );
+}
+
+/** A row of captions, set like the columns below them. */
+export function captionRow(
+  at: number,
+  captions: Readonly<Partial<Record<ColumnName, string>>>,
+): Record<string, PlannedCell> {
+  return row(
+    at,
+    Object.fromEntries(
+      Object.entries(captions).map(([name, words]) => [
+        name,
+        {
+          typed: `'${words}`,
+          bold: true,
+          ...('numbers' in columns[name as ColumnName] && { align: 'right' }),
+        },
+      ]),
+    ),
+  );
+}
