@@ -9,13 +9,13 @@ interface PlannedColumn {
 
 /** The points' columns from left to right: what is typed and what comes of it, then how it was counted. */
 const columns = {
-  point: { caption: 'Point', width: 196 },
-  wanted: { caption: 'Wanted', width: 104, numbers: true },
-  reading: { caption: 'Reading', width: 120, numbers: true },
+  point: { caption: 'Point', width: 172 },
+  wanted: { caption: 'Wanted', width: 100, numbers: true },
+  reading: { caption: 'Reading', width: 112, numbers: true },
   meter: { caption: 'Meter', width: 92 },
-  fromKey: { caption: 'From key', width: 100, numbers: true },
-  verdict: { caption: 'Verdict', width: 216 },
-  light: { caption: 'Light', width: 84, numbers: true },
+  fromKey: { caption: 'From key', width: 94, numbers: true },
+  verdict: { caption: 'Verdict', width: 208 },
+  light: { caption: 'Light', width: 76, numbers: true },
   newDistance: { caption: 'New distance', width: 104, numbers: true },
   newOutput: { caption: 'New output', width: 96, numbers: true },
   countedOn: { caption: 'Counted on', width: 240 },
