@@ -7,7 +7,7 @@ import {
 } from '../grid/index.ts';
 import { at } from '../session/session.ts';
 import type { Desk } from './desk.ts';
-import { gridModel } from './grid-model.ts';
+import { gridModel, narrow } from './grid-model.ts';
 
 /** The grid as the rest of app holds it: it follows the session, and the session follows it. */
 export interface GridHand {
@@ -38,7 +38,7 @@ export async function createHand(
   events: GridEvents,
 ): Promise<GridHand> {
   const { session } = desk;
-  const model = gridModel(desk);
+  const model = gridModel(desk, () => host.clientWidth);
   let sheet = session.state.sheet;
   let following = false;
   const view = await createGrid(host, model, {
@@ -66,6 +66,13 @@ export async function createHand(
     follow();
   });
   follow();
+  let wide = host.clientWidth;
+  const resized = new ResizeObserver(() => {
+    const was = wide;
+    wide = host.clientWidth;
+    if (was !== wide && Math.min(was, wide) < narrow.below) view.refresh();
+  });
+  resized.observe(host);
 
   return {
     view,
@@ -86,6 +93,9 @@ export async function createHand(
     drop: () => {
       if (view.editorText !== null) view.closeEditor('drop');
     },
-    dispose: () => view.dispose(),
+    dispose() {
+      resized.disconnect();
+      view.dispose();
+    },
   };
 }

@@ -12,8 +12,11 @@ const spare = { rows: 60, columns: 6 };
 const least = { rows: 100, columns: 16 };
 const usualWidth = 96;
 
-/** The sheet in view as the grid asks for it. */
-export function gridModel(desk: Desk): GridModel {
+/** On a narrow screen the frozen columns leave room for one whole column beside them. */
+export const narrow = { below: 640, headings: 44, frozenShare: 0.34 };
+
+/** The sheet in view as the grid asks for it; `room` is how wide the grid may be, in pixels. */
+export function gridModel(desk: Desk, room: () => number): GridModel {
   const { book, session } = desk;
   const { document } = book;
   const sheet = (): Sheet | undefined => document.sheet(session.state.sheet);
@@ -36,7 +39,18 @@ export function gridModel(desk: Desk): GridModel {
       const { frozenRows = 0, frozenColumns = 0 } = sheet()?.properties ?? {};
       return { rows: frozenRows, columns: frozenColumns };
     },
-    columnWidth: (column) => columnProperties(column)?.size ?? usualWidth,
+    columnWidth(column) {
+      const width = columnProperties(column)?.size ?? usualWidth;
+      const wide = room();
+      if (wide >= narrow.below) return width;
+      const frozen = sheet()?.properties.frozenColumns ?? 0;
+      const forFrozen = frozen > 0 ? narrow.frozenShare * wide : 0;
+      return Math.round(
+        column < frozen
+          ? Math.min(width, forFrozen / frozen)
+          : Math.min(width, wide - narrow.headings - forFrozen),
+      );
+    },
     rowLabel: (row) => String(row + 1),
     columnLabel: columnLetters,
     cell(row, column) {
