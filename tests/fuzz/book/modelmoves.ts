@@ -25,6 +25,7 @@ export function insert(sheet: MSheet, axis: AxisName, at: number, count: number)
 
 export function remove(sheet: MSheet, axis: AxisName, indices: readonly number[]): void {
   for (const line of indices.map((index) => lineAt(sheet[axis], index))) line.gone = true;
+  sheet.cells = sheet.cells.filter(({ row, column }) => !row.gone && !column.gone);
 }
 
 export function move(

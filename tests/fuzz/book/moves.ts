@@ -227,6 +227,7 @@ function addOrRemoveSheet(pair: Pair, random: Random): void {
   if (pair.sheets.length > 3) {
     pair.both(removeSheet(pair.document, id), () => {
       model.gone = true;
+      model.cells = [];
     });
   } else if (random.chance(0.5)) {
     const name = freeSheetName(pair.document, random.pick(sheetWords));

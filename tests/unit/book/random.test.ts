@@ -39,6 +39,7 @@ describe(`${String(wanted)} random moves, book and plain model side by side`, ()
       }
       expect(pair.book.history.done.length).toBeGreaterThan(movesEach / 4);
       const end = writeBook(pair.document);
+      const undone = pair.book.history.undone.length;
 
       const again = replay(opened(start), pair.journal);
       if (!again.ok) expect.fail(again.reason);
@@ -48,6 +49,8 @@ describe(`${String(wanted)} random moves, book and plain model side by side`, ()
         while (book.undo());
         expect(writeBook(book.document), 'undone to the start').toBe(start);
       }
+      for (let i = again.book.history.undone.length; i > undone; i--) pair.book.redo();
+      expect(writeBook(pair.document), 'redone to where it was').toBe(end);
       while (pair.book.redo());
       const all = writeBook(pair.document);
       while (again.book.redo());
