@@ -13,7 +13,7 @@ import {
 } from './schema.ts';
 import { form, version } from './version.ts';
 
-const index = v.pipe(v.number(), v.integer(), v.minValue(0));
+const index = v.pipe(v.number(), v.integer('a whole number'), v.minValue(0, 'zero or more'));
 
 const cell = v.strictObject({
   at: v.string(),

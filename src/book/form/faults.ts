@@ -13,15 +13,19 @@ export function sentenceFor(issue: BaseIssue<unknown>, json: unknown): string {
 function complaint(issue: BaseIssue<unknown>): string {
   if (issue.received === 'undefined') return 'is missing';
   if (issue.expected === 'never') return 'is not known here';
-  const wanted = issue.expected ?? issue.message;
-  return `is ${shortened(issue.received)} and must be ${plain(wanted)}`;
+  return `is ${shortened(issue.received)} and must be ${wanted(issue)}`;
 }
 
-const plain = (wanted: string) =>
-  wanted
+/** Rules of ours bring their own words; the schema's say which type or values they expect. */
+function wanted({ kind, type, expected, message }: BaseIssue<unknown>): string {
+  if (kind === 'validation' || type === 'custom' || expected === null) return message;
+  const plain = expected
     .replaceAll('"', '')
     .replaceAll(' | ', ' or ')
     .replace(/^\(|\)$/g, '');
+  return plain.length > 80 ? 'one of the known ones' : plain;
+}
+
 const shortened = (text: string) => (text.length > 40 ? `${text.slice(0, 40)}…` : text);
 
 /** Walks the same keys through the file as far as a person would name them. */

@@ -6,7 +6,7 @@ import { Draft } from '../inside/draft.ts';
 import { DraftSheet } from '../inside/sheet.ts';
 import { entrySettings } from '../settings.ts';
 import { addSheet } from '../steps/sheets.ts';
-import type { Area, Document, EntrySettings, Formula, Refusal, Shelf } from '../types.ts';
+import type { Area, Cell, Document, EntrySettings, Formula, Refusal, Shelf } from '../types.ts';
 import { shelves } from '../types.ts';
 import { addressAt } from '../look.ts';
 import { cellFromJson } from './cells.ts';
@@ -136,10 +136,21 @@ function filled(
     if (spot.row < 0 || spot.column < 0) throw at(where, `There is no place “${place}”.`);
     const cell = cellFromJson(rest, reader);
     const reason =
-      'reason' in cell ? cell.reason : sheet.cell(row, column) ? 'It is there twice.' : undefined;
+      'reason' in cell ? cell.reason : faultOfPlaced(sheet.cell(row, column), rest, under);
     if (reason !== undefined) throw at(`${where}, ${addressAt(spot)}`, reason);
     if (!('reason' in cell)) sheet.put(row, column, cell);
   }
+}
+
+function faultOfPlaced(
+  before: Cell | undefined,
+  json: { readonly under?: number },
+  under: readonly EntrySettings[],
+): string | undefined {
+  if (before) return 'It is there twice.';
+  return json.under !== undefined && !under[json.under]
+    ? 'It was typed under settings that the file does not list.'
+    : undefined;
 }
 
 function areaFrom(

@@ -7,11 +7,11 @@ import { faultOfJson } from './openjson.ts';
 
 /** The parts that files and journals have in common. A rule's message ends “… must be”. */
 export const id = v.pipe(v.string(), v.check(isId, 'an id of letters, digits, “_” and “-”'));
-export const finite = v.pipe(v.number(), v.finite());
+export const finite = v.pipe(v.number(), v.finite('a finite number'));
 export const quantity = v.picklist(quantityNames);
 export const receptor = v.picklist(['dome', 'flat']);
 export const role = v.picklist(['reading', 'choice', 'given', 'answer']);
-const positive = v.pipe(v.number(), v.finite(), v.gtValue(0, 'more than zero'));
+const positive = v.pipe(v.number(), v.finite('a finite number'), v.gtValue(0, 'more than zero'));
 const whole = v.pipe(v.number(), v.integer('a whole number'), v.minValue(0, 'zero or more'));
 
 export const format = v.strictObject({
@@ -55,9 +55,9 @@ export const settings = v.strictObject({
   mainsHertz: positive,
   mainsVolts: positive,
   continuousShare: v.pipe(positive, v.maxValue(1, 'at most 1')),
-  currency: v.pipe(v.string(), v.maxLength(10)),
-  tolerance: v.pipe(v.number(), v.finite(), v.minValue(0, 'zero or more')),
-  zone: v.pipe(v.string(), v.maxLength(100)),
+  currency: v.pipe(v.string(), v.maxLength(10, 'at most 10 characters')),
+  tolerance: v.pipe(v.number(), v.finite('a finite number'), v.minValue(0, 'zero or more')),
+  zone: v.pipe(v.string(), v.maxLength(100, 'at most 100 characters')),
   page: v.picklist(['A4', 'A3', 'Letter', 'Legal', 'Tabloid']),
   more: openRecord,
 });
@@ -68,13 +68,17 @@ export const sheetProperties = v.strictObject({
   purpose: v.string(),
   phase: v.nullable(v.picklist(phases)),
   template: v.nullable(v.string()),
-  tolerance: v.nullable(v.pipe(v.number(), v.finite(), v.minValue(0, 'zero or more'))),
+  tolerance: v.nullable(
+    v.pipe(v.number(), v.finite('a finite number'), v.minValue(0, 'zero or more')),
+  ),
   frozenRows: whole,
   frozenColumns: whole,
 });
 
 export const lineProperties = v.strictObject({
-  size: v.exactOptional(v.pipe(v.number(), v.finite(), v.gtValue(0, 'more than zero'))),
+  size: v.exactOptional(
+    v.pipe(v.number(), v.finite('a finite number'), v.gtValue(0, 'more than zero')),
+  ),
   quantity: v.exactOptional(quantity),
   role: v.exactOptional(role),
   format: v.exactOptional(format),
@@ -93,7 +97,9 @@ export const said = {
   role: v.exactOptional(role),
   format: v.exactOptional(format),
   note: v.exactOptional(v.string()),
-  tolerance: v.exactOptional(v.pipe(v.number(), v.finite(), v.minValue(0, 'zero or more'))),
+  tolerance: v.exactOptional(
+    v.pipe(v.number(), v.finite('a finite number'), v.minValue(0, 'zero or more')),
+  ),
   receptor: v.exactOptional(receptor),
   pointed: v.exactOptional(v.string()),
 };
