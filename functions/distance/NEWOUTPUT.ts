@@ -5,8 +5,9 @@ import type { FunctionError, In } from '../values.ts';
 function run(output: In<'share'>, factor: In<'factor'>): number | FunctionError {
   const share = output * factor;
   if (share <= 1 + 1e-12) return Math.min(share, 1);
-  const needs = Math.round(share * 100);
-  return { code: '#NUM!', message: `needs ${needs} % of its light`, quiet: true };
+  const needs =
+    share < 100 ? `${Math.round(share * 100)} % of its light` : 'far more light than it has';
+  return { code: '#NUM!', message: `needs ${needs}`, quiet: true };
 }
 
 export default define({

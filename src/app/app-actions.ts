@@ -11,6 +11,7 @@ import type { Desk } from './desk.ts';
 import { askForFile, saveText } from './file-dialog.ts';
 import { settingsHere } from './place.ts';
 import { sample, templateText } from './templates.ts';
+import { pasteOrTakeIn } from '../walk/commands.ts';
 
 /** What the actions of app reach: everything that is not in the book. */
 export interface AppHands {
@@ -131,6 +132,17 @@ function bookActions(
       },
     },
     {
+      id: 'walk.open',
+      name: 'Take in a walk of readings',
+      group: 'book',
+      search: ['import', 'csv', 'meter', 'readings'],
+      unavailable: needsBook,
+      async run() {
+        const file = await askForFile('.csv,.tsv,.txt,text/csv,text/plain');
+        return file ? hands.act('walk.takeIn', { text: await file.text() }) : ok;
+      },
+    },
+    {
       id: 'book.openKept',
       name: 'Open a kept book',
       group: 'book',
@@ -199,7 +211,8 @@ function clipboardActions(
   const read = (what: 'all' | 'values') =>
     withDesk(async ({ context }): Promise<Outcome> => {
       try {
-        return paste(context, await navigator.clipboard.readText(), what);
+        const text = await navigator.clipboard.readText();
+        return what === 'all' ? pasteOrTakeIn(context, text) : paste(context, text, what);
       } catch {
         return {
           ok: false,

@@ -16,6 +16,7 @@ import { createMeans } from './means.ts';
 import { createNotices } from './notices.ts';
 import { createShelf } from './shelf.ts';
 import { createWorkbook } from './workbook.ts';
+import { walkCommands } from '../walk/commands.ts';
 
 /** Wires the house: shelf and desk, commands and keys, panels and grid. */
 export function startApp(root: HTMLElement): void {
@@ -63,7 +64,9 @@ export function startApp(root: HTMLElement): void {
     return outcome && !(outcome instanceof Promise) ? outcome : { ok: true };
   };
   const actions: readonly Action[] = [
-    ...bookCommands.map((command) => actionOf(command, () => desk.value?.context)),
+    ...[...bookCommands, ...walkCommands].map((command) =>
+      actionOf(command, () => desk.value?.context),
+    ),
     ...appActions({
       ...shelf,
       screen,

@@ -1,8 +1,9 @@
-import { paste, take } from '../commands/clipboard.ts';
+import { take } from '../commands/clipboard.ts';
 import type { Outcome } from '../commands/command.ts';
 import type { GridEvents, GridView } from '../grid/index.ts';
 import type { MenuOn } from '../panels/page/cell-menu.ts';
 import { blockAddress } from '../panels/views/address.ts';
+import { pasteOrTakeIn } from '../walk/commands.ts';
 import type { Action } from './actions.ts';
 import type { Desk } from './desk.ts';
 import type { KeyMap } from './keys.ts';
@@ -49,7 +50,8 @@ export function gridEvents(ears: GridEars): GridEvents {
     resizeColumn: (column, width) => tell(act('columns.width', { column, width })),
     copy: (event) => put(event, 'copy'),
     cut: (event) => put(event, 'cut'),
-    paste: (event) => tell(paste(context, event.clipboardData?.getData('text/plain') ?? '')),
+    paste: (event) =>
+      tell(pasteOrTakeIn(context, event.clipboardData?.getData('text/plain') ?? '')),
     menu: ({ on, x, y }) => ears.menu(on, x, y),
     key(event, editing) {
       if (editing && ears.suggest(event)) return true;

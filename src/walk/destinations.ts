@@ -26,11 +26,6 @@ export interface Destinations {
 
 const tableNames: readonly TableName[] = ['point', 'spot reading', 'colour'];
 
-/** Whether the sheet has what a walk fills. */
-export function takesWalks(document: Document, sheet: Id): boolean {
-  return findTable(document, sheet, 'point') !== undefined;
-}
-
 /** Finds for every line of a walk where its reading belongs on a sheet of points. */
 export function destinationsOf(document: Document, sheet: Id, walk: Walk): Destinations {
   const tables = new Map<TableName, SheetTable>();

@@ -15,6 +15,7 @@ import type {
   Step,
 } from '../book/types.ts';
 import type { Walk } from '../files/walk.ts';
+import { findTable } from './tables.ts';
 import { destinationsOf, type Destinations, type TableName } from './destinations.ts';
 
 /** A transaction that takes a walk into a sheet, and a sentence that says what came in. */
@@ -29,7 +30,7 @@ export function fillWalk(document: Document, means: Means, sheetId: Id, walk: Wa
   if (!sheet) return { made: refused('The sheet is no longer in the book.'), says: '' };
   const destinations = destinationsOf(document, sheetId, walk);
   const under = { ...document.settings, decimal: walk.decimal };
-  const filling = new Filler(means, sheet, destinations);
+  const filling = new Filler(means, sheet, destinations.tables);
   const unread: string[] = [];
   for (const { text, table, row, column } of destinations.texts) {
     const at = typeof row === 'number' ? sheet.rows.idAt(row) : filling.rowFor(table, row);
@@ -48,6 +49,24 @@ export function fillWalk(document: Document, means: Means, sheetId: Id, walk: Wa
   };
 }
 
+/** A row for one more point, below the last and like it. */
+export function addPoint(
+  document: Document,
+  means: Pick<Means, 'newId'>,
+  sheetId: Id,
+  name: string,
+): { readonly made: Made; readonly row: Id | undefined } {
+  const sheet = document.sheet(sheetId);
+  const table = findTable(document, sheetId, 'point');
+  if (!sheet || !table) return { made: refused('The sheet has no points.'), row: undefined };
+  const filling = new Filler(means, sheet, new Map([['point', table]]));
+  const row = filling.rowFor('point', name);
+  return {
+    made: { ok: true, transaction: { label: 'Add a point', steps: filling.steps() } },
+    row,
+  };
+}
+
 function sentence({ readings, waiting, leftOut }: Destinations, unread: readonly string[]): string {
   const parts = [`${readings} lines of the walk came in.`];
   if (waiting.length > 0) parts.push(`Still without a reading: ${waiting.join(', ')}.`);
@@ -58,15 +77,15 @@ function sentence({ readings, waiting, leftOut }: Destinations, unread: readonly
 class Filler {
   readonly #means: Pick<Means, 'newId'>;
   readonly #sheet: Sheet;
-  readonly #destinations: Destinations;
+  readonly #tables: Destinations['tables'];
   readonly #cells = new Map<string, CellAt>();
   readonly #made = new Map<string, Id>();
   readonly #inserts: InsertLinesStep[] = [];
 
-  constructor(means: Pick<Means, 'newId'>, sheet: Sheet, destinations: Destinations) {
+  constructor(means: Pick<Means, 'newId'>, sheet: Sheet, tables: Destinations['tables']) {
     this.#means = means;
     this.#sheet = sheet;
-    this.#destinations = destinations;
+    this.#tables = tables;
   }
 
   cell(row: Id, column: Id): Cell | undefined {
@@ -81,7 +100,7 @@ class Filler {
   /** The row made for a name: below the table’s last one, and like it. */
   rowFor(table: TableName | null, name: string): Id | undefined {
     const known = this.#made.get(`${table} ${name}`);
-    const rows = table === null ? undefined : this.#destinations.tables.get(table)?.rows;
+    const rows = table === null ? undefined : this.#tables.get(table)?.rows;
     const pattern = this.#sheet.rows.idAt(rows?.at(-1) ?? -1);
     if (known !== undefined || pattern === undefined) return known;
     const row = this.#means.newId();

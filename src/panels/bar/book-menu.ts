@@ -5,7 +5,7 @@ import type { Workbook } from '../workbook.ts';
 
 /** Commands on the book as a whole, then what helps. */
 const sections = [
-  ['book.start', 'book.new', 'book.open'],
+  ['book.start', 'book.new', 'book.open', 'walk.open'],
   ['book.saveFile', 'book.exportCsv', 'book.print'],
 ] as const;
 
