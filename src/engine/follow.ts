@@ -61,8 +61,13 @@ function changesQuantities(model: Model, effects: readonly Effect[]): boolean {
       const address = spot && model.address(spot);
       if (!address) return false;
       if (model.calculator.doesCellHaveFormula(address)) return true;
-      const now = cellAt(model.document, { sheet, row, column });
-      return now?.content.kind === 'formula' || model.quantities.isOther(spot);
+      const now = cellAt(model.document, { sheet, row, column })?.content.kind ?? 'blank';
+      if (now === 'formula' || model.quantities.isOther(spot)) return true;
+      // Ranges pass over blanks and texts, so one more or one less number can make them mixed.
+      const before = typeof model.calculator.getCellValue(address);
+      return (
+        (before === 'number' || before === 'boolean') !== (now === 'number' || now === 'truth')
+      );
     });
   });
 }
