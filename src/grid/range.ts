@@ -27,17 +27,6 @@ export function isOneCell(range: Range): boolean {
   return samePlace(range.from, range.to);
 }
 
-/** The smallest block that contains both. */
-export function unite(a: Range, b: Range): Range {
-  return {
-    from: {
-      row: Math.min(a.from.row, b.from.row),
-      column: Math.min(a.from.column, b.from.column),
-    },
-    to: { row: Math.max(a.to.row, b.to.row), column: Math.max(a.to.column, b.to.column) },
-  };
-}
-
 export interface Extent {
   readonly rowCount: number;
   readonly columnCount: number;

@@ -18,6 +18,7 @@ export class Editor {
   place: Place | null = null;
   mode: EditorMode = 'type';
   private composing = false;
+  private readonly coarse: () => boolean;
 
   constructor(host: HTMLElement, gridId: string, coarse: () => boolean, listener: EditorListener) {
     const box = document.createElement('textarea');
@@ -35,20 +36,18 @@ export class Editor {
 
     box.addEventListener('compositionstart', () => {
       this.composing = true;
-      if (!this.place && !listener.begun()) this.refuse();
+      if (!this.place && !listener.begun()) this.forget();
     });
     box.addEventListener('compositionend', () => {
       this.composing = false;
     });
     box.addEventListener('input', () => {
-      if (!this.place && box.value !== '' && !listener.begun()) this.refuse();
+      if (!this.place && box.value !== '' && !listener.begun()) this.forget();
       if (!this.place) return;
       this.grow();
       listener.changed(box.value);
     });
   }
-
-  private readonly coarse: () => boolean;
 
   get text(): string | null {
     return this.place ? this.box.value : null;
@@ -71,9 +70,20 @@ export class Editor {
 
   close(): void {
     this.place = null;
-    this.box.classList.remove('open', 'refused');
-    this.box.removeAttribute('aria-invalid');
+    this.box.classList.remove('open');
+    this.allow();
     this.rest();
+  }
+
+  /** Shows that the text was not taken, until it changes. */
+  refuse(): void {
+    this.box.classList.add('refused');
+    this.box.setAttribute('aria-invalid', 'true');
+  }
+
+  allow(): void {
+    this.box.classList.remove('refused');
+    this.box.removeAttribute('aria-invalid');
   }
 
   write(text: string): void {
@@ -121,7 +131,7 @@ export class Editor {
     this.box.focus({ preventScroll: true });
   }
 
-  private refuse(): void {
+  private forget(): void {
     this.box.value = '';
   }
 }

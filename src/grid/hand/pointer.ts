@@ -5,7 +5,7 @@ import type { Spot } from '../painter.ts';
 export interface PointerListener {
   press(spot: Spot, how: { shift: boolean; ctrl: boolean; touch: boolean }): boolean;
   /** The pointer is dragged from a pressed cell or heading. */
-  drag(spot: Spot): void;
+  drag(spot: Spot, touch: boolean): void;
   open(spot: Spot): void;
   menu(spot: Spot, x: number, y: number, touch: boolean): void;
   fillBegin(): void;
@@ -214,7 +214,7 @@ export class Pointer {
     const spot = this.spotUnder(drag.of === 'cells' ? drag.kind : 'cells');
     if (!spot) return;
     if (drag.of === 'fill') this.listener.fillTo(spot);
-    else this.listener.drag(spot);
+    else this.listener.drag(spot, drag.of === 'grow');
   }
 
   /** The cell under the pointer, or the nearest one in view when it is outside. */

@@ -15,6 +15,7 @@ export class Shell {
   private readonly hint: HTMLElement;
   private readonly line: HTMLElement;
   private scroller: HTMLElement | null = null;
+  private box: HTMLTextAreaElement | null = null;
   private active: HTMLElement | null = null;
   private chosenDensity = false;
 
@@ -46,6 +47,7 @@ export class Shell {
 
   /** The box is what has the focus; while it has, the grid is drawn as live. */
   ownBox(box: HTMLTextAreaElement): void {
+    this.box = box;
     box.setAttribute('aria-describedby', `${this.hint.id} ${this.sentence.id}`);
     box.addEventListener('focus', () => this.element.classList.add('live'));
     box.addEventListener('blur', () => this.element.classList.remove('live'));
@@ -66,12 +68,12 @@ export class Shell {
     return found[found.length - 1]?.getBoundingClientRect() ?? null;
   }
 
-  markActive(element: HTMLElement | null, box: HTMLTextAreaElement): void {
+  markActive(element: HTMLElement | null): void {
     this.active?.removeAttribute('id');
     this.active = element;
     if (element) element.id = `${this.id}-active`;
-    const name = element && !box.classList.contains('open') ? element.id : null;
-    for (const owner of [box, this.scroller]) {
+    const name = element && !this.box?.classList.contains('open') ? element.id : null;
+    for (const owner of [this.box, this.scroller]) {
       if (name) owner?.setAttribute('aria-activedescendant', name);
       else owner?.removeAttribute('aria-activedescendant');
     }

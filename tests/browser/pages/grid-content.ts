@@ -132,7 +132,7 @@ const rows: readonly (readonly CellPicture[])[] = [
     reading('1.2', 'kcd/m²'),
     given('spot'),
     number('+7.6', 'stops'),
-    verdict('clips', 'clips: 1.1 past the range'),
+    verdict('clips', 'clips by 1.1 stops'),
   ],
   [
     word('Dark corner'),
