@@ -1,0 +1,80 @@
+import { execFileSync } from 'node:child_process';
+import {
+  accessSync,
+  constants,
+  mkdirSync,
+  mkdtempSync,
+  readFileSync,
+  rmSync,
+  writeFileSync,
+} from 'node:fs';
+import { tmpdir } from 'node:os';
+import { delimiter, join, parse } from 'node:path';
+import { pathToFileURL } from 'node:url';
+
+function isProgram(path: string): boolean {
+  try {
+    accessSync(path, constants.X_OK);
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+/** The spreadsheet that our formulas are held against; undefined where it is not installed. */
+export const libreOffice = (process.env['PATH'] ?? '')
+  .split(delimiter)
+  .flatMap((folder) => [join(folder, 'soffice'), join(folder, 'libreoffice')])
+  .find(isProgram);
+
+const required = (process.env['REQUIRE'] ?? '').split(',').includes('libreoffice');
+
+/**
+ * Why a test against LibreOffice is left out: to be shown beside it. Where REQUIRE names
+ * libreoffice there is no such reason, and the test fails for want of it.
+ */
+export const withoutLibreOffice =
+  libreOffice === undefined && !required
+    ? 'LibreOffice (soffice) is not installed: nothing outside works these formulas out.'
+    : undefined;
+
+/** It takes the values stored in a file for current, unless told to work every formula out anew. */
+const recalculateAlways = `<?xml version="1.0" encoding="UTF-8"?>
+<oor:items xmlns:oor="http://openoffice.org/2001/registry">
+${['ODFRecalcMode', 'OOXMLRecalcMode']
+  .map(
+    (name) =>
+      `<item oor:path="/org.openoffice.Office.Calc/Formula/Load"><prop oor:name="${name}" oor:op="fuse"><value>0</value></prop></item>`,
+  )
+  .join('\n')}
+</oor:items>`;
+
+/** Comma, quote, UTF-8, from line 1; numbers with all their digits and not as the cells show them. */
+const exactCsv = 'csv:Text - txt - csv (StarCalc):44,34,76,1,,0,false,false,false';
+
+/**
+ * Opens a file in LibreOffice, lets it work every formula out, and gives back its first sheet as CSV.
+ * The stored values of the formulas should be wrong on purpose: then agreement proves the work.
+ */
+export function recalculated(name: string, content: string | Uint8Array): string {
+  if (libreOffice === undefined) throw new Error('LibreOffice (soffice) is not installed.');
+  const folder = mkdtempSync(join(tmpdir(), 'halfstop-libreoffice-'));
+  try {
+    const profile = join(folder, 'profile');
+    mkdirSync(join(profile, 'user'), { recursive: true });
+    writeFileSync(join(profile, 'user/registrymodifications.xcu'), recalculateAlways);
+    const file = join(folder, name);
+    writeFileSync(file, content);
+    execFileSync(
+      libreOffice,
+      [
+        `-env:UserInstallation=${pathToFileURL(profile).href}`,
+        ...['--headless', '--norestore', '--convert-to', exactCsv, '--outdir', folder, file],
+      ],
+      { stdio: ['ignore', 'pipe', 'pipe'], env: { ...process.env, LC_ALL: 'C.UTF-8' } },
+    );
+    return readFileSync(join(folder, `${parse(name).name}.csv`), 'utf8');
+  } finally {
+    rmSync(folder, { recursive: true, force: true });
+  }
+}
