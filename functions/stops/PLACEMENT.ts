@@ -36,13 +36,13 @@ export default define({
   examples: [
     {
       args: [7.6, 6.5, 4.5],
-      result: 'clips: 1.1 stops past the range',
+      result: 'clips by 1.1 stops',
       why: '7.6 less the 6.5 it holds',
     },
     { args: [-3.5, 6.5, 4.5], result: 'in range', why: 'a stop above the noise' },
     {
       args: [-5, 6.5, 4.5],
-      result: 'lost: 1/2 stop below the range',
+      result: 'lost by 1/2 stop',
       why: 'darker than it can tell from noise',
     },
   ],

@@ -45,16 +45,16 @@ export function verdictWords(off: number, tolerance: number): string {
 
 /** Words for a tone against what the camera holds, in stops from its middle grey. */
 export function placementWords(fromGrey: number, above: number, below: number): string {
-  if (fromGrey > above + grace) return `clips: ${stopsInWords(fromGrey - above)} past the range`;
-  if (fromGrey < -below - grace) return `lost: ${stopsInWords(-below - fromGrey)} below the range`;
+  if (fromGrey > above + grace) return `clips by ${stopsInWords(fromGrey - above)}`;
+  if (fromGrey < -below - grace) return `lost by ${stopsInWords(-below - fromGrey)}`;
   return 'in range';
 }
 
 const shapes: readonly (readonly [RegExp, VerdictShape])[] = [
   [/^agrees$/, 'agrees'],
   [/^in range$/, 'in range'],
-  [/^clips: /, 'clips'],
-  [/^lost: /, 'lost'],
+  [/^clips by /, 'clips'],
+  [/^lost by /, 'lost'],
   [/ over$/, 'over'],
   [/ under$/, 'under'],
 ];

@@ -1,7 +1,7 @@
 import { findCells } from '../book/make/replace.ts';
 import type { SearchFor, Target } from '../panels/workbook.ts';
 import { blockAddress } from '../panels/views/address.ts';
-import { caption } from '../panels/views/captions.ts';
+import { caption } from '../check/captions.ts';
 import type { Desk } from './desk.ts';
 
 interface At {

@@ -1,7 +1,8 @@
 import { withEntry } from '../book/make/entered.ts';
 import { enter } from '../book/make/enter.ts';
-import { addressAt, placeAt, cellAt } from '../book/look.ts';
+import { addressAt } from '../book/look.ts';
 import type { CellAt } from '../book/types.ts';
+import { rowCaption } from '../check/captions.ts';
 import type { Spot } from '../session/session.ts';
 import { done, refused, type Command } from './command.ts';
 import { doSteps } from './doing.ts';
@@ -16,7 +17,8 @@ export const type: Command<{ readonly spot: Spot; readonly text: string }> = {
     const sheet = sheetInView(context);
     const { document } = context.book;
     const place = { sheet: sheet.id, ...spot };
-    const about = captionOf(context.book.document, sheet.id, spot);
+    const words = rowCaption(document, sheet.id, spot.row, spot.column);
+    const about = words === '' ? addressAt(spot) : `${words} (${addressAt(spot)})`;
     const entered = enter(document, context.means, [{ ...place, text }], {
       label: text === '' ? `Clear ${about}` : `Type in ${about}`,
     });
@@ -27,14 +29,6 @@ export const type: Command<{ readonly spot: Spot; readonly text: string }> = {
     return hint ? { ok: true, say: hint.hint } : done;
   },
 };
-
-/** "Fill side of face" where the row begins with words, else the address. */
-function captionOf(document: Parameters<typeof placeAt>[0], sheet: string, spot: Spot): string {
-  const first = placeAt(document, { sheet, row: spot.row, column: 0 });
-  const cell = first && spot.column > 0 ? cellAt(document, first) : undefined;
-  const words = cell?.content.kind === 'text' ? cell.content.text.trim() : '';
-  return words === '' ? addressAt(spot) : `${words} (${addressAt(spot)})`;
-}
 
 /** Empties the selected cells; what they measure, their role and their format stay. */
 export const clear: Command = {

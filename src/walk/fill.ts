@@ -128,7 +128,7 @@ class Filler {
   }
 }
 
-/** The cell of a new row made like another: formulas look along their own row, what was typed is left out. */
+/** The cell of a new row made like another: formulas look along their own row, readings and numbers are left out. */
 function likeRow(cell: Cell, from: Id, to: Id, name: string | undefined): Cell | null {
   const own = (formula: Formula) => alongRow(formula, from, to);
   const { content, target } = cell;
@@ -141,7 +141,8 @@ function likeRow(cell: Cell, from: Id, to: Id, name: string | undefined): Cell |
   if (content.kind === 'formula') {
     return { ...said, content: { kind: 'formula', formula: own(content.formula) } };
   }
-  return withEntry(said, { content: { kind: 'blank' } });
+  const standing = cell.role === 'given' || (cell.role === 'choice' && content.kind === 'text');
+  return standing ? said : withEntry(said, { content: { kind: 'blank' } });
 }
 
 function alongRow(formula: Formula, from: Id, to: Id): Formula {

@@ -50,7 +50,7 @@ export const expected: readonly Expected[] = [
   loft('J16', 'if this lamp alone lights the point', 'no single reading was taken'),
   loft('E17', -0.56, 'log2((85 · 16 / 250) / 8) = log2(0.68)', 0.005),
   loft('E20', 7.585, 'log2(1200 / 6.25)', 0.001),
-  loft('F20', 'clips: 1.1 stops past the range', '7.585 − 6.5'),
+  loft('F20', 'clips by 1.1 stops', '7.585 − 6.5'),
   loft('E21', 0.143, 'log2(6.9 / 6.25)', 0.001),
   loft('E22', -3.506, 'log2(0.55 / 6.25)', 0.001),
   loft('F22', 'in range', 'a stop above the lowest'),

@@ -43,7 +43,10 @@ export function pointRow(
     reading: { role: 'reading', target: `=${goal}` },
     meter: choice(meter, 'text'),
     fromKey: { typed: `=FSTOPS(${of('asF')},${isKey ? fixed('stop') : keyF})` },
-    verdict: { typed: `=VERDICT(${of('fromKey')}-${of('wanted')})` },
+    verdict: {
+      typed: `=IF(ISBLANK(${of('wanted')}),"",VERDICT(${of('fromKey')}-${of('wanted')}))`,
+      quantity: 'verdict',
+    },
     light: {
       typed: `=IF(${agrees},"",LIGHTFACTOR(${of('here')},${of('wantedLight')},${of('own')}))`,
       quantity: 'factor',

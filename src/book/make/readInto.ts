@@ -8,6 +8,25 @@ export type Read =
   | { readonly entered: Entered; readonly hint?: string | undefined }
   | { readonly reason: string; readonly at?: number };
 
+/** What a light meter or a colour meter says. */
+const metered: readonly (QuantityName | undefined)[] = [
+  'fNumber',
+  'illuminance',
+  'luminance',
+  'ev',
+  'colourTemperature',
+  'duv',
+];
+
+const wanted =
+  'A reading is an f-number, lux, footcandles, cd/m², EV, kelvin or Duv, such as f/2.8 or 85 lx.';
+
+/** A bare number counts: it is read as the formulas take it. */
+function isReading(content: Cell['content'], quantity: QuantityName | undefined): boolean {
+  if (content.kind === 'number') return quantity === undefined || metered.includes(quantity);
+  return content.kind === 'blank';
+}
+
 /**
  * Reads a text by the quantity of the cell, else by what the area or column around it measures. A
  * quantity that only a typed unit gave the cell yields to what cannot be read by it.
@@ -28,6 +47,9 @@ export function readInto(
       : byOwn;
   if ('reason' in result) return result;
   const { content, quantity, hint } = result;
+  if (cell?.role === 'reading' && yielding && !isReading(content, quantity)) {
+    return { reason: `${wanted} ${text.trim()} is none of these. What was typed is still here.` };
+  }
   if (content.kind === 'blank') return { entered: { content } };
   const said =
     quantity !== undefined && quantity !== around

@@ -5,7 +5,7 @@ import { placeAt, quantityAt, typedText } from '../../book/look.ts';
 import type { SessionState } from '../../session/session.ts';
 import type { EntryView, Shown } from '../workbook.ts';
 import { blockAddress } from './address.ts';
-import { caption } from './captions.ts';
+import { caption } from '../../check/captions.ts';
 import type { Look } from './look.ts';
 import { show, showCell } from './show.ts';
 

@@ -102,7 +102,8 @@ export function footFacts(look: Look, sheet: string, selection: SheetSelection):
   return [
     ...amounts(numbers, document.settings.mainsVolts).map(([label, quantity, value]) => ({
       label,
-      text: say(value, quantity, writing),
+      // A spread has no direction.
+      text: say(value, quantity, writing).replace(/^\+/, ''),
     })),
     count,
   ];

@@ -5,7 +5,7 @@ import type { Document, Place, Sheet } from '../../book/types.ts';
 import type { Node, Shape as FormulaShape } from '../../formula/types.ts';
 import type { CellValue } from '../../engine/types.ts';
 import type { Point, Shape } from '../workbook.ts';
-import { rowCaption } from './captions.ts';
+import { rowCaption } from '../../check/captions.ts';
 import type { Look } from './look.ts';
 
 const judging: ReadonlySet<string> = new Set(['VERDICT', 'PLACEMENT']);

@@ -8,7 +8,7 @@ import type { CellBlock, CellPlace, ExplainedArgument, Explanation } from '../..
 import { spelled } from '../kit/spelled.ts';
 import type { Fact, Link, SlipView, Target, Why } from '../workbook.ts';
 import { addressFrom, blockAddress } from './address.ts';
-import { columnCaption, rowCaption } from './captions.ts';
+import { columnCaption, rowCaption } from '../../check/captions.ts';
 import type { Look } from './look.ts';
 import { shapeOf } from './points.ts';
 import { rowFacts } from './row-facts.ts';

@@ -40,7 +40,7 @@ const head: HeadView = {
     point('Canvas right', 'over', '0.4 stop over', 8),
     point('Rope bench', 'over', '0.4 stop over', 9),
     point('Ice box door', 'waits', 'waiting for Reading', 10),
-    point('Window gap', 'clips', 'clips: 1.1 past the range', 11),
+    point('Window gap', 'clips', 'clips by 1.1 stops', 11),
     point('Dark corner', 'agrees', 'agrees', 12),
   ],
 };

@@ -3,7 +3,7 @@ import { readEntry } from '../../../functions/quantities/index.ts';
 import { createBook } from '../../../src/book/book.ts';
 import { cellAtSpot } from '../../../src/book/look.ts';
 import { enter } from '../../../src/book/make/enter.ts';
-import { setQuantity } from '../../../src/book/make/properties.ts';
+import { describeCells, setQuantity } from '../../../src/book/make/properties.ts';
 import { newDocument } from '../../../src/book/newdocument.ts';
 import { writingSettings } from '../../../src/book/settings.ts';
 import type { Book, Means } from '../../../src/book/types.ts';
@@ -40,6 +40,17 @@ describe('a reading cell takes the unit that is typed', () => {
     type('85 lx');
     type('');
     expect(type('2')).toEqual([undefined, 2]);
+  });
+
+  it('and refuses what no meter says, once it is marked as a reading', () => {
+    const region = { sheet: spot.sheet, top: 2, left: 2, height: 1, width: 1 };
+    const made = describeCells(book.document, means, [region], { role: 'reading' });
+    if (!made.ok) throw new Error(made.reason);
+    book.run(made.transaction);
+    expect(type('3 m')).toMatch(/^A reading is an f-number, lux/);
+    expect(type('rather dark')).toMatch(/^A reading is an f-number, lux/);
+    expect(type('9.5 EV')).toEqual(['ev', 9.5]);
+    expect(type('2.8')).toEqual(['ev', 2.8]);
   });
 
   it('but one whose quantity was chosen refuses another', () => {

@@ -59,7 +59,7 @@ describe('a walk taken into a sheet of points', () => {
   it('makes a row for a point that the sheet does not have, counted like the one above', () => {
     take('point,meter,reading\nRope bench,incident flat,85 lx');
     expect(typed('Rope bench', 'reading')).toBe('85 lx');
-    expect(typed('Rope bench', 'verdict')).toBe('=VERDICT(E14-B14)');
+    expect(typed('Rope bench', 'verdict')).toBe('=IF(ISBLANK(B14),"",VERDICT(E14-B14))');
     expect(typed('Rope bench', 'from key')).toBe('=FSTOPS(R14,$R$12)');
     expect(typed('Rope bench', 'wanted')).toBe('');
     expect(typed('Grey card', 'in the camera')).toMatch(/^=PLACEMENT\(E17,/);
@@ -106,7 +106,7 @@ describe('another point', () => {
     run(book, made);
     const at = book.document.sheet(sheet)?.rows.indexOf(row ?? '') ?? -1;
     expect(nameOfRow(book.document, sheet, at)).toBe('Door');
-    expect(typed('Door', 'verdict')).toBe('=VERDICT(E14-B14)');
+    expect(typed('Door', 'verdict')).toBe('=IF(ISBLANK(B14),"",VERDICT(E14-B14))');
     expect(cellAtSpot(book.document, { sheet, row: at, column: 2 })?.role).toBe('reading');
   });
 });

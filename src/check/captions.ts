@@ -1,4 +1,4 @@
-import type { Document, Id, Sheet } from '../../book/types.ts';
+import type { Document, Id, Sheet } from '../book/types.ts';
 
 /** How far up a heading is looked for. */
 const reach = 300;
@@ -11,11 +11,20 @@ function textAt(sheet: Sheet, row: Id | undefined, column: number): string {
   return cell?.content.kind === 'text' ? cell.content.text.trim() : '';
 }
 
-/** What a row is about: the first words in it, left of the cell. */
+/** Words that are only words: no reading, no choice, nothing measured. */
+function labelAt(sheet: Sheet, row: Id | undefined, column: number): string {
+  const id = sheet.columns.idAt(column);
+  const cell = row !== undefined && id !== undefined ? sheet.cell(row, id) : undefined;
+  return cell?.role || cell?.quantity ? '' : textAt(sheet, row, column);
+}
+
+/** What a cell is about: the label right beside it, else the first words in its row. */
 export function rowCaption(document: Document, id: Id, row: number, column: number): string {
   const sheet = document.sheet(id);
   const rowId = sheet?.rows.idAt(row);
   if (!sheet) return '';
+  const beside = column > 0 ? labelAt(sheet, rowId, column - 1) : '';
+  if (beside !== '') return beside;
   for (let at = 0; at < Math.min(column, first); at += 1) {
     const text = textAt(sheet, rowId, at);
     if (text !== '') return text;
