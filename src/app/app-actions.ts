@@ -23,6 +23,7 @@ export interface AppHands {
   begin(document: Document): Promise<Outcome>;
   open(id: string): Promise<Outcome>;
   remove(id: string): Promise<Outcome>;
+  saveRaw(id: string): Promise<Outcome>;
   leave(): Promise<Outcome>;
   act(id: string, args: unknown): Outcome;
   find(): void;
@@ -153,6 +154,12 @@ function bookActions(
       name: 'Remove a kept book',
       group: 'book',
       run: (args) => hands.remove((args as { id: string }).id),
+    },
+    {
+      id: 'book.saveRaw',
+      name: 'Save what is kept of a book',
+      group: 'book',
+      run: (args) => hands.saveRaw((args as { id: string }).id),
     },
     {
       id: 'book.saveFile',

@@ -118,5 +118,6 @@ export function startApp(root: HTMLElement): void {
   if (id !== '')
     void shelf.open(id).then((outcome) => {
       if (!outcome.ok) notices.say(outcome.reason, 'refused');
+      else if (outcome.say !== undefined) notices.say(outcome.say);
     });
 }

@@ -1,7 +1,7 @@
-import { precedentsOf, readAddress } from '../book/look.ts';
+import { readAddress } from '../book/look.ts';
 import type { Document } from '../book/types.ts';
 import { splitSheetPrefix } from '../formula/sheetprefix.ts';
-import type { Extent } from '../formula/write.ts';
+import { firstExtent, targetOf } from '../panels/views/extents.ts';
 import type { Target } from '../panels/workbook.ts';
 
 /** What was written in the name box as a place in the book; a sentence if it names none. */
@@ -30,19 +30,4 @@ function sheetCalled(document: Document, text: string): string | undefined {
     document.sheetNamed(text)?.id ??
     document.sheets.find(({ properties }) => properties.title.toLowerCase() === wanted)?.id
   );
-}
-
-export function firstExtent(
-  document: Document,
-  formula: Parameters<typeof precedentsOf>[1],
-): Extent | undefined {
-  const first = precedentsOf(document, formula)[0];
-  return first?.kind === 'cells' ? first.extent : undefined;
-}
-
-export function targetOf({ sheet, top, left, bottom, right }: Extent): Target {
-  const from = { row: top, column: left };
-  return Number.isFinite(bottom) && Number.isFinite(right)
-    ? { sheet, from, to: { row: bottom, column: right } }
-    : { sheet, from };
 }

@@ -1,4 +1,4 @@
-import { nameOf, onMac } from '../panels/kit/keys.ts';
+import { namesOf, onMac } from '../panels/kit/keys.ts';
 import type { Action } from './actions.ts';
 
 /** Keys that mean the same while something is being typed; all others belong to the typing. */
@@ -31,7 +31,8 @@ export function createKeyMap(actions: readonly Action[]): KeyMap {
   return {
     actionFor(event, where) {
       if (event.isComposing) return undefined;
-      const keys = nameOf(event, mac);
+      const names = namesOf(event, mac);
+      const keys = names.find((name) => byKeys.has(name)) ?? '';
       const action = byKeys.get(keys);
       if (!action) return undefined;
       if (where === 'typing') return always.has(action.id) ? action : undefined;

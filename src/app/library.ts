@@ -1,106 +1,103 @@
 import { createBook } from '../book/book.ts';
-import { journalLine, replay } from '../book/form/journal.ts';
-import { readBook } from '../book/form/read.ts';
 import { writeBook } from '../book/form/write.ts';
 import type { Book, Document } from '../book/types.ts';
-import { createAutosave, type SaveState } from '../storage/autosave.ts';
 import { openDatabase } from '../storage/database.ts';
-import { problem, type BookStore, type KeptBook } from '../storage/store.ts';
+import { holdBook, type Hold, type Locks } from '../storage/lock.ts';
+import { rawText, readPages } from '../storage/pages.ts';
+import { StorageProblem } from '../storage/problems.ts';
+import type { KeptBook, KeptPages } from '../storage/store.ts';
+import { keepBook, watchBook, type Keeping, type OpenedBook } from './keeping.ts';
 
-/** A book that is kept on this device from now on. */
-export interface OpenedBook {
-  readonly id: string;
-  readonly book: Book;
-  /** Resolves when everything is kept, or known not to be. */
-  close(): Promise<void>;
+export type { OpenedBook } from './keeping.ts';
+
+/** Why a kept book was not opened. It is left as it lies. */
+export interface Unopened {
+  readonly reason: string;
+  /** It is there but cannot be read; `raw` gives what there is. */
+  readonly damaged?: true;
 }
 
-export type Opening = OpenedBook | { readonly reason: string };
+export type Opening = OpenedBook | Unopened;
 
-export interface LibraryMeans {
-  readonly newId: () => string;
-  readonly now: () => Date;
-  readonly heard: (state: SaveState) => void;
-}
+export type LibraryMeans = Pick<Keeping, 'now' | 'heard'> & { readonly newId: () => string };
 
 /** The books of this device: list, open, begin, keep. */
 export interface Library {
   list(): Promise<readonly KeptBook[]>;
   open(id: string): Promise<Opening>;
-  begin(document: Document): Promise<Opening>;
+  begin(document: Document): Promise<OpenedBook>;
   remove(id: string): Promise<void>;
+  /** All that is kept of a book, as it lies there, for one that cannot be opened. */
+  raw(id: string): Promise<string | undefined>;
 }
 
-const later = (run: () => void, milliseconds: number) => {
-  const timer = setTimeout(run, milliseconds);
-  return () => clearTimeout(timer);
-};
+const cutShort =
+  'The last change was only half written when this book was kept, so it is left out. Everything before it is here.';
+const rescued =
+  'One change in this book cannot be read. Here is the book up to that change, as a book of its own; the damaged one stays as it is.';
 
-export async function openLibrary(means: LibraryMeans): Promise<Library> {
-  const store = await openDatabase();
+const free: Hold = { release: () => undefined };
+
+/** Nothing is asked of the device before the list or a book is wanted. */
+export function openLibrary(means: LibraryMeans): Library {
+  const store = openDatabase();
+  const keeping: Keeping = { ...means, store, writer: means.newId() };
+  const locks: Locks | undefined = navigator.locks;
+
+  const begin = async (pages: KeptPages, book: Book): Promise<OpenedBook> => {
+    const id = means.newId();
+    const hold = (await holdBook(id, locks)) ?? free;
+    return keepBook(keeping, { id, pages, first: 'begin', hold }, book);
+  };
+  /** What can be read of a book whose journal is damaged in its midst. */
+  const rescue = async (pages: KeptPages, lines: number): Promise<OpenedBook | undefined> => {
+    const part = { ...pages, journal: pages.journal.slice(0, lines) };
+    const read = readPages(part);
+    if (!read.ok) return undefined;
+    const opened = await begin(part, read.book);
+    const title = `${read.book.document.title}, up to the damage`;
+    read.book.run({ label: 'Rename the book', steps: [{ kind: 'setTitle', title }] });
+    return { ...opened, remark: rescued };
+  };
+  const openAs = async (id: string, hold: Hold | undefined): Promise<Opening> => {
+    const pages = await store.read(id);
+    if (!pages) return { reason: 'This book is no longer kept on this device.' };
+    const read = readPages(pages);
+    if (!read.ok) {
+      const rescued = 'done' in read ? await rescue(pages, read.done) : undefined;
+      return rescued ?? { reason: read.reason, damaged: true };
+    }
+    if (!hold) return watchBook(keeping, id, read.book);
+    const first = read.cutShort ? 'claim, the last line being cut short' : 'claim';
+    const opened = await keepBook(keeping, { id, pages, first, hold }, read.book);
+    return read.cutShort ? { ...opened, remark: cutShort } : opened;
+  };
+
   return {
     list: () => store.list(),
-    remove: (id) => store.remove(id),
     async open(id) {
-      const pages = await store.read(id);
-      if (!pages) return { reason: 'This book is no longer kept on this device.' };
-      const read = readBook(pages.snapshot);
-      if (!read.ok) return read;
-      const replayed = replay(read.document, pages.journal);
-      if (!replayed.ok) return replayed;
-      const size = pages.journal.reduce((sum, line) => sum + line.length, pages.snapshot.length);
-      return keep(store, id, replayed.book, size, means);
-    },
-    async begin(document) {
-      const id = means.newId();
-      const text = writeBook(document);
-      const opened = keep(store, id, createBook(document), text.length, means);
+      const hold = await holdBook(id, locks);
+      let opening: Opening | undefined;
       try {
-        await store.begin(describe(id, document, text.length, means), text);
-        means.heard({ kind: 'saved', at: undefined });
-      } catch (cause) {
-        means.heard({ kind: 'unsaved', reason: problem(cause).message });
+        return (opening = await openAs(id, hold));
+      } finally {
+        // The id is another one where a part was opened as a book of its own.
+        if (!opening || 'reason' in opening || opening.id !== id) hold?.release();
       }
-      return opened;
     },
-  };
-}
-
-function describe(id: string, { title }: Document, size: number, { now }: LibraryMeans): KeptBook {
-  return { id, title, size, changed: now().toISOString() };
-}
-
-/** From here on each change goes to the journal as it happens. */
-function keep(
-  store: BookStore,
-  id: string,
-  book: Book,
-  size: number,
-  means: LibraryMeans,
-): OpenedBook {
-  const autosave = createAutosave(
-    {
-      store,
-      later,
-      heard: means.heard,
-      describe: (characters) => describe(id, book.document, characters, means),
+    begin: (document) =>
+      begin(
+        { snapshot: { text: writeBook(document), remains: null }, journal: [] },
+        createBook(document),
+      ),
+    async remove(id) {
+      const hold = await holdBook(id, locks);
+      if (!hold) throw new StorageProblem('elsewhere');
+      await store.remove(id).finally(hold.release);
     },
-    size,
-  );
-  const stop = book.listen((change) => autosave.add(journalLine(change)));
-  means.heard(autosave.state);
-  const flush = () => void autosave.flush();
-  // A tab that goes to the back may never come to the front again.
-  document.addEventListener('visibilitychange', flush);
-  addEventListener('pagehide', flush);
-  return {
-    id,
-    book,
-    async close() {
-      stop();
-      document.removeEventListener('visibilitychange', flush);
-      removeEventListener('pagehide', flush);
-      await autosave.stop();
+    async raw(id) {
+      const pages = await store.read(id);
+      return pages && rawText(pages);
     },
   };
 }

@@ -3,8 +3,9 @@ import type { Outcome } from '../commands/command.ts';
 import { signal, type ReadonlySignal } from '../panels/kit/signals.ts';
 import type { SaveView, StartView } from '../panels/workbook.ts';
 import type { SaveState } from '../storage/autosave.ts';
-import { problem } from '../storage/store.ts';
-import { openLibrary, type Library, type OpenedBook, type Opening } from './library.ts';
+import { problem } from '../storage/problems.ts';
+import { saveText } from './file-dialog.ts';
+import { openLibrary, type OpenedBook, type Opening } from './library.ts';
 import { clockWritten, whenWritten } from './place.ts';
 import { isThere, templates } from './templates.ts';
 
@@ -23,10 +24,14 @@ export interface Shelf {
   begin(document: Document): Promise<Outcome>;
   open(id: string): Promise<Outcome>;
   remove(id: string): Promise<Outcome>;
+  /** Saves what is kept of a book as a file, as it lies there, readable or not. */
+  saveRaw(id: string): Promise<Outcome>;
   leave(): Promise<Outcome>;
 }
 
 const ok: Outcome = { ok: true };
+const notKept =
+  'What you changed is not kept on this device. Save the book to a file first, or do this once more to leave the changes behind.';
 
 export function createShelf({ locale, now, newId, lay }: ShelfMeans): Shelf {
   const start = signal<StartView>({
@@ -39,64 +44,97 @@ export function createShelf({ locale, now, newId, lay }: ShelfMeans): Shelf {
   let open: OpenedBook | undefined;
 
   const heard = (state: SaveState) => (save.value = saveView(state, locale));
-  const library: Promise<Library | undefined> = openLibrary({ newId, now, heard }).catch(
-    (cause: unknown) => {
-      start.value = { ...start.value, busy: false, trouble: problem(cause).message };
-      return undefined;
-    },
-  );
+  const library = openLibrary({ newId, now, heard });
 
   const list = async () => {
-    const kept = (await (await library)?.list().catch(() => [])) ?? [];
-    start.value = {
-      ...start.value,
-      busy: false,
-      kept: kept.map(({ id, title, changed }) => ({
+    const { trouble: _, ...before } = start.value;
+    try {
+      const kept = (await library.list()).map(({ id, title, changed }) => ({
         id,
         title,
         when: whenWritten(changed, now(), locale),
-      })),
-    };
+      }));
+      start.value = { ...before, busy: false, kept };
+    } catch (cause) {
+      start.value = { ...before, busy: false, trouble: problem(cause).atStart };
+    }
   };
   const close = async () => {
     await open?.close();
     open = undefined;
   };
+  const clear = async () => {
+    history.replaceState(null, '', location.pathname);
+    await lay(null);
+    await list();
+  };
   const put = async (opening: Opening): Promise<Outcome> => {
-    if ('reason' in opening) return { ok: false, reason: opening.reason };
-    await close();
+    if ('reason' in opening) {
+      await clear();
+      return { ok: false, reason: opening.reason };
+    }
     open = opening;
     history.replaceState(null, '', `#${opening.id}`);
     await lay(opening);
-    return ok;
+    return opening.remark === undefined ? ok : { ok: true, say: opening.remark };
   };
-  const withLibrary = async (run: (library: Library) => Promise<Outcome>): Promise<Outcome> => {
-    const here = await library;
-    if (!here) return { ok: false, reason: start.value.trouble ?? '' };
-    return run(here).catch((cause: unknown) => ({ ok: false, reason: problem(cause).message }));
+  let warned: OpenedBook | undefined;
+  /** A book with changes that are not kept is left only when that is asked for twice. */
+  const leaving = async (work: () => Promise<Outcome>): Promise<Outcome> => {
+    if (open && !open.isKept() && warned !== open) {
+      warned = open;
+      return { ok: false, reason: notKept };
+    }
+    // The book on the desk is let go of first: it may be the one that is opened.
+    await close();
+    return work().catch(async (cause: unknown) => {
+      await clear();
+      return failed(cause);
+    });
   };
   void list();
 
   return {
     start,
     save,
-    open: (id) => withLibrary(async (here) => put(await here.open(id))),
-    begin: (document) => withLibrary(async (here) => put(await here.begin(document))),
-    remove: (id) =>
-      withLibrary(async (here) => {
-        await here.remove(id);
+    open: (id) =>
+      leaving(async () => {
+        const opening = await library.open(id);
+        const outcome = await put(opening);
+        if ('damaged' in opening)
+          start.value = { ...start.value, damaged: { id, reason: opening.reason } };
+        return outcome;
+      }),
+    begin: (document) => leaving(async () => put(await library.begin(document))),
+    async remove(id) {
+      try {
+        await library.remove(id);
         await list();
         return ok;
-      }),
-    async leave() {
-      await close();
-      history.replaceState(null, '', location.pathname);
-      await lay(null);
-      await list();
-      return ok;
+      } catch (cause) {
+        return failed(cause);
+      }
     },
+    async saveRaw(id) {
+      try {
+        const text = await library.raw(id);
+        if (text === undefined) return { ok: false, reason: 'Nothing is kept of this book.' };
+        const title = start.value.kept.find((one) => one.id === id)?.title ?? 'Book';
+        saveText(title, 'damaged.txt', 'text/plain', text);
+        return { ok: true, say: 'Saved as a file. What is kept here stays as it is.' };
+      } catch (cause) {
+        return failed(cause);
+      }
+    },
+    leave: () =>
+      leaving(async () => {
+        await clear();
+        return ok;
+      }),
   };
 }
+
+const failed = (cause: unknown): Outcome => ({ ok: false, reason: problem(cause).atStart });
 
 function saveView(state: SaveState, locale: string): SaveView {
   if (state.kind === 'saving') return { state: 'saving', sentence: 'Saving' };

@@ -1,6 +1,6 @@
 import type { AnyDefinition } from '../../functions/define.ts';
 import { units } from '../../functions/quantities/units.ts';
-import { cellAtSpot, formulaText, placeAt, quantityAt } from '../book/look.ts';
+import { cellAtSpot, placeAt, quantityAt } from '../book/look.ts';
 import { usualSettings, writingSettings } from '../book/settings.ts';
 import type { Role } from '../book/types.ts';
 import { computed, untracked, type ReadonlySignal } from '../panels/kit/signals.ts';
@@ -9,14 +9,14 @@ import { entryView, tryOut } from '../panels/views/entry-view.ts';
 import { footView, rolesOn } from '../panels/views/foot-view.ts';
 import { contentsView, headView } from '../panels/views/head-view.ts';
 import type { Look } from '../panels/views/look.ts';
-import { show } from '../panels/views/show.ts';
+import { namesOf } from '../panels/views/names-view.ts';
 import { slipView } from '../panels/views/slip-view.ts';
-import type { NameEntry, SaveView, StartView, Workbook } from '../panels/workbook.ts';
+import type { SaveView, StartView, Workbook } from '../panels/workbook.ts';
 import { at, over, type SessionState } from '../session/session.ts';
 import type { Action } from './actions.ts';
 import type { Desk } from './desk.ts';
 import { findNext } from './find.ts';
-import { firstExtent, placeNamed, targetOf } from './go-to.ts';
+import { placeNamed } from './go-to.ts';
 import type { GridHand } from './grid-hand.ts';
 import type { Notices } from './notices.ts';
 import { createPoints } from './points-of.ts';
@@ -259,17 +259,3 @@ const emptySlip = {
   remarks: [],
   note: '',
 } as const;
-
-function namesOf({ document, engine, writing }: Look): readonly NameEntry[] {
-  return document.names.map(({ id, name, formula }) => {
-    const result = engine.evaluate(name);
-    const extent = firstExtent(document, formula);
-    return {
-      id,
-      name,
-      meaning: formulaText(document, formula, null).replace(/^=/, '').replaceAll('$', ''),
-      value: show(result.value, result.quantity, writing),
-      ...(extent && { target: targetOf(extent) }),
-    };
-  });
-}

@@ -21,6 +21,7 @@ export const verbs = {
   newBook: 'book.new',
   openBook: 'book.openKept',
   removeBook: 'book.removeKept',
+  saveRaw: 'book.saveRaw',
   openFile: 'book.open',
   sample: 'book.sample',
 } as const;
@@ -54,4 +55,5 @@ export const gestures: ReadonlySet<string> = new Set([
   'book.rename',
   'book.openKept',
   'book.removeKept',
+  'book.saveRaw',
 ]);

@@ -223,5 +223,7 @@ export interface StartView {
   readonly kept: readonly KeptEntry[];
   /** Why nothing can be kept on this device, if so. */
   readonly trouble?: string;
+  /** A kept book that could not be read, and why. */
+  readonly damaged?: { readonly id: string; readonly reason: string };
   readonly busy: boolean;
 }

@@ -1,6 +1,8 @@
 /** A key press as commands write it: `Ctrl+Shift+Z`. `Ctrl` is Cmd on a Mac. */
 export interface Pressed {
   readonly key: string;
+  /** Where the key sits: `Period`. With Shift, `key` is what Shift makes of it. */
+  readonly code?: string;
   readonly ctrlKey: boolean;
   readonly metaKey: boolean;
   readonly shiftKey: boolean;
@@ -10,7 +12,28 @@ export interface Pressed {
 const spoken: Readonly<Record<string, string>> = { ' ': 'Space', '+': 'Plus' };
 
 /** Keys whose letter already tells that Shift was held: `?`, `:`, `%`. */
-const isSign = (key: string) => key.length === 1 && !/[a-z0-9]/i.test(key);
+const isSign = (key: string) => key.length === 1 && !/[a-z0-9 ]/i.test(key);
+
+const unshifted: Readonly<Record<string, string>> = {
+  Period: '.',
+  Comma: ',',
+  Equal: '=',
+  Minus: '-',
+};
+
+/** The names a press may go by: as the sign that Shift makes, and as Shift and the key itself. */
+export function namesOf(pressed: Pressed, mac = false): readonly string[] {
+  const sign = pressed.shiftKey ? unshifted[pressed.code ?? ''] : undefined;
+  const plain =
+    sign === undefined ? undefined : nameOf({ ...pressed, key: sign, shiftKey: false }, mac);
+  return [nameOf(pressed, mac), ...(plain ? [withShift(plain)] : [])];
+}
+
+/** `Shift` stands right before the key. */
+function withShift(name: string): string {
+  const parts = name.split('+');
+  return [...parts.slice(0, -1), 'Shift', parts.at(-1)].join('+');
+}
 
 export function nameOf(pressed: Pressed, mac = false): string {
   const key = spoken[pressed.key] ?? pressed.key;

@@ -4,13 +4,13 @@ import { mark } from '../bar/mark.ts';
 import { icon } from '../kit/icon.ts';
 import type { Shell } from '../shell.ts';
 import { verbs } from '../verbs.ts';
-import type { KeptEntry, Workbook } from '../workbook.ts';
+import type { KeptEntry, StartView, Workbook } from '../workbook.ts';
 import { pictureOf } from './pictures.ts';
 
 /** Where one goes on, or begins. */
 export function startPage(workbook: Workbook, shell: Shell) {
   if (workbook.page.value !== 'start') return '';
-  const { kept, templates, sample, trouble, busy } = workbook.start.value;
+  const { kept, templates, sample, trouble, damaged, busy } = workbook.start.value;
   return html`<main aria-busy=${busy}>
     <header>
       <p class="sign">${mark()}<span>Halfstop</span></p>
@@ -21,6 +21,7 @@ export function startPage(workbook: Workbook, shell: Shell) {
       </p>
     </header>
     ${trouble ? html`<p class="remark" role="alert">${trouble}</p>` : ''}
+    ${damaged ? unreadable(damaged, workbook) : ''}
     ${kept.length > 0 ? goOn(kept, workbook) : ''}
     <section aria-labelledby="begin">
       <h2 id="begin">${kept.length > 0 ? 'or begin' : 'begin'}</h2>
@@ -53,6 +54,15 @@ export function startPage(workbook: Workbook, shell: Shell) {
       <button class="link" @click=${() => shell.open('about')}>About and licences</button>
     </footer>
   </main>`;
+}
+
+function unreadable({ id, reason }: NonNullable<StartView['damaged']>, workbook: Workbook) {
+  return html`<p class="remark" role="alert">
+    ${reason} What is kept of it stays as it is.
+    <button class="link" @click=${() => workbook.run(verbs.saveRaw, { id })}>
+      Save it as a file, as it is
+    </button>
+  </p>`;
 }
 
 function goOn(kept: readonly KeptEntry[], workbook: Workbook) {

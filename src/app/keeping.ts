@@ -1,0 +1,138 @@
+import { journalLine } from '../book/form/journal.ts';
+import type { Book } from '../book/types.ts';
+import { createAutosave, type SaveState } from '../storage/autosave.ts';
+import { createFolding } from '../storage/folding.ts';
+import { createKeeper, type KeeperMeans } from '../storage/keeper.ts';
+import type { Hold } from '../storage/lock.ts';
+import { StorageProblem } from '../storage/problems.ts';
+import { askToStay } from '../storage/stay.ts';
+import { lengthOf, sizeOf, type BookStore, type KeptPages } from '../storage/store.ts';
+import { foldApart } from './fold.ts';
+
+/** A book on the desk that is kept on this device from now on, or is known not to be. */
+export interface OpenedBook {
+  readonly id: string;
+  readonly book: Book;
+  /** What there is to know about how it was opened. */
+  readonly remark?: string;
+  /** False when something was done to it that is not kept and may never be. */
+  isKept(): boolean;
+  /** Resolves when everything is kept, or known not to be. */
+  close(): Promise<void>;
+}
+
+export interface Keeping {
+  readonly store: BookStore;
+  /** This tab, as the store knows it. */
+  readonly writer: string;
+  readonly now: () => Date;
+  readonly heard: (state: SaveState) => void;
+}
+
+export interface Kept {
+  readonly id: string;
+  readonly pages: KeptPages;
+  readonly first: KeeperMeans['first'];
+  readonly hold: Hold;
+}
+
+const later = (run: () => void, milliseconds: number) => {
+  const timer = setTimeout(run, milliseconds);
+  return () => clearTimeout(timer);
+};
+
+/** From here on each change goes to the journal as it happens. */
+export async function keepBook(means: Keeping, kept: Kept, book: Book): Promise<OpenedBook> {
+  const { id, pages, first, hold } = kept;
+  let closed = false;
+  let touched = false;
+  const keeper = createKeeper({
+    store: means.store,
+    writer: means.writer,
+    pages,
+    first,
+    describe: (size) => ({
+      id,
+      title: book.document.title,
+      changed: means.now().toISOString(),
+      size,
+    }),
+  });
+  const folding = createFolding(pages.journal.length, sizeOf(pages), () => foldApart(id));
+  const autosave = createAutosave({
+    later,
+    heard: (state) => {
+      if (!closed) means.heard(state);
+    },
+    async write(lines) {
+      const at = await keeper.write(lines);
+      folding.grew(lines.length, lengthOf(lines));
+      if (lines.length > 0) void askToStay();
+      return at;
+    },
+  });
+  const isKept = () => !touched || autosave.state.kind !== 'unsaved';
+  const stops = [
+    book.listen((change) => {
+      touched = true;
+      autosave.add(journalLine(change));
+    }),
+    whenLeft(() => void autosave.flush(), isKept),
+  ];
+  if (first === 'begin') await autosave.begin();
+  else {
+    // Where it fails now, it is done before the first line.
+    await keeper.claim().catch(() => undefined);
+    means.heard(autosave.state);
+  }
+  return {
+    id,
+    book,
+    isKept,
+    async close() {
+      closed = true;
+      for (const stop of stops) stop();
+      await autosave.stop();
+      hold.release();
+    },
+  };
+}
+
+/** A book that another tab keeps: here it can be looked at, tried out and saved to a file. */
+export function watchBook(means: Keeping, id: string, book: Book): OpenedBook {
+  let touched = false;
+  const isKept = () => !touched;
+  const stops = [
+    book.listen(() => {
+      touched = true;
+    }),
+    whenLeft(() => undefined, isKept),
+  ];
+  means.heard({ kind: 'unsaved', reason: new StorageProblem('elsewhere').message });
+  return {
+    id,
+    book,
+    isKept,
+    close() {
+      for (const stop of stops) stop();
+      return Promise.resolve();
+    },
+  };
+}
+
+/** Saves before the page may be gone for good; if that cannot be, lets the browser ask. */
+function whenLeft(flush: () => void, isKept: () => boolean): () => void {
+  const ask = (event: BeforeUnloadEvent) => {
+    flush();
+    if (!isKept()) event.preventDefault();
+  };
+  // A tab that goes to the back may never come to the front again.
+  document.addEventListener('visibilitychange', flush);
+  addEventListener('pagehide', flush);
+  addEventListener('beforeunload', ask);
+  return () => {
+    document.removeEventListener('visibilitychange', flush);
+    removeEventListener('pagehide', flush);
+    removeEventListener('beforeunload', ask);
+  };
+}
