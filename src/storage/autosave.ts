@@ -1,4 +1,4 @@
-import { problem, type BookStore, type KeptBook } from './store.ts';
+import { problem } from './problems.ts';
 
 /** What the header says about keeping. */
 export type SaveState =
@@ -8,19 +8,18 @@ export type SaveState =
 
 /** What autosave needs of the world. */
 export interface AutosaveMeans {
-  readonly store: BookStore;
-  /** The book's line in the list of kept books, as of now. */
-  readonly describe: (size: number) => KeptBook;
+  /** Keeps these lines, after those it was given before; resolves to when it did, in ISO 8601. */
+  readonly write: (lines: readonly string[]) => Promise<string>;
   /** Runs something later; returns how to call it off. */
   readonly later: (run: () => void, milliseconds: number) => () => void;
   readonly heard: (state: SaveState) => void;
-  /** The journal has grown: a good moment to fold it into a snapshot. */
-  readonly grown?: (lines: number, characters: number) => void;
 }
 
 export interface Autosave {
   /** One journal line of what was just done. */
   add(line: string): void;
+  /** Writes at once, even where no line is waiting; tried again until it is done. */
+  begin(): Promise<void>;
   /** Writes what is pending at once; resolves when it is kept, or known not to be. */
   flush(): Promise<void>;
   readonly state: SaveState;
@@ -30,52 +29,48 @@ export interface Autosave {
 
 /** Long enough to take a burst of typing together, well within the second that may be lost. */
 const pause = 200;
-const retry = 5_000;
+const retry = 3_000;
 
 /** Writes each change to the journal soon after it was made, and says how that goes. */
-export function createAutosave(means: AutosaveMeans, sizeBefore: number): Autosave {
+export function createAutosave({ write, later, heard }: AutosaveMeans): Autosave {
   let pending: string[] = [];
+  let due = false;
+  let stopped = false;
   let state: SaveState = { kind: 'saved', at: undefined };
   let callOff: (() => void) | undefined;
   let writing: Promise<void> | undefined;
-  let lines = 0;
-  let characters = sizeBefore;
 
   const tell = (next: SaveState): void => {
     state = next;
-    means.heard(next);
+    heard(next);
   };
   const schedule = (milliseconds: number): void => {
     callOff?.();
-    callOff = means.later(() => void flush(), milliseconds);
+    callOff = stopped ? undefined : later(() => void flush(), milliseconds);
   };
 
-  async function write(): Promise<void> {
+  async function writePending(): Promise<void> {
     const batch = pending;
     pending = [];
-    const written = batch.reduce((sum, line) => sum + line.length, 0);
-    const book = means.describe(characters + written);
+    due = false;
     try {
-      await means.store.append(book, batch);
+      const at = await write(batch);
+      if (!due) tell({ kind: 'saved', at });
+      else schedule(pause);
     } catch (cause) {
       pending = [...batch, ...pending];
+      due = true;
       tell({ kind: 'unsaved', reason: problem(cause).message });
       schedule(retry);
-      return;
     }
-    lines += batch.length;
-    characters += written;
-    if (pending.length === 0) tell({ kind: 'saved', at: book.changed });
-    else schedule(pause);
-    means.grown?.(lines, characters);
   }
 
   async function flush(): Promise<void> {
     callOff?.();
     callOff = undefined;
     while (writing) await writing;
-    if (pending.length === 0) return;
-    writing = write().finally(() => {
+    if (!due) return;
+    writing = writePending().finally(() => {
       writing = undefined;
     });
     await writing;
@@ -84,17 +79,22 @@ export function createAutosave(means: AutosaveMeans, sizeBefore: number): Autosa
   return {
     add(line) {
       pending.push(line);
+      due = true;
       if (state.kind === 'saved') tell({ kind: 'saving' });
       // Not put off again by further typing: a change waits at most one pause.
       if (!callOff) schedule(pause);
+    },
+    begin() {
+      due = true;
+      return flush();
     },
     flush,
     get state() {
       return state;
     },
     async stop() {
+      stopped = true;
       await flush();
-      callOff?.();
     },
   };
 }

@@ -2,27 +2,26 @@
 export type LineKind = 'do' | 'undo' | 'redo';
 
 /**
- * How many of the first journal lines may be folded into a snapshot so that at least `keep` lines
- * stay and every undo and redo among those finds its partner among them too. Zero when none may.
+ * How many of the first journal lines may be folded into a snapshot so that at least `keep` gestures
+ * can still be undone or redone, and every undo and redo among the lines that stay finds its partner
+ * among them too. Zero when none may.
  */
 export function cutPoint(kinds: readonly LineKind[], keep: number): number {
   const depths: number[] = [];
-  let depth = 0;
+  let done = 0;
+  let undone = 0;
   for (const kind of kinds) {
-    depth += kind === 'undo' ? -1 : 1;
-    depths.push(depth);
+    done += kind === 'undo' ? -1 : 1;
+    undone = kind === 'do' ? 0 : undone + (kind === 'undo' ? 1 : -1);
+    depths.push(done);
   }
-  let cut = 0;
   let lowestAfter = Infinity;
   for (let index = kinds.length - 1; index >= 0; index--) {
     const here = depths[index] ?? 0;
     // Right after something new there is nothing to redo, and nothing later goes below it.
     const possible = kinds[index] === 'do' && lowestAfter >= here;
-    if (possible && kinds.length - (index + 1) >= keep) {
-      cut = index + 1;
-      break;
-    }
+    if (possible && done + undone - here >= keep) return index + 1;
     lowestAfter = Math.min(lowestAfter, here);
   }
-  return cut;
+  return 0;
 }

@@ -1,3 +1,5 @@
+import type { Base } from '../book/form/remains.ts';
+
 /** A book as the list of kept books shows it. */
 export interface KeptBook {
   readonly id: string;
@@ -8,10 +10,17 @@ export interface KeptBook {
   readonly size: number;
 }
 
+export type Snapshot = Base;
+
 /** A book as it lies in storage: a whole one from some moment, and all that was done to it since. */
 export interface KeptPages {
-  readonly snapshot: string;
+  readonly snapshot: Snapshot;
   readonly journal: readonly string[];
+}
+
+export interface ReadFromStore extends KeptPages {
+  /** The number of the last line that the snapshot stands for. */
+  readonly upTo: number;
 }
 
 /**
@@ -20,46 +29,26 @@ export interface KeptPages {
  */
 export interface BookStore {
   list(): Promise<readonly KeptBook[]>;
-  read(id: string): Promise<KeptPages | undefined>;
-  /** Keeps a book from its first page on, or puts a new snapshot in place of snapshot and journal. */
-  begin(book: KeptBook, snapshot: string): Promise<void>;
-  append(book: KeptBook, lines: readonly string[]): Promise<void>;
-  /** Puts a newer snapshot in place of the old one and of the first `lines` journal lines. */
-  fold(id: string, snapshot: string, lines: number): Promise<void>;
+  read(id: string): Promise<ReadFromStore | undefined>;
+  /** Keeps a book whole, in place of what was kept of it. Only `writer` may append from then on. */
+  begin(book: KeptBook, pages: KeptPages, writer: string): Promise<void>;
+  /** From now on only `writer` may append. A last line that was cut short is taken away. */
+  claim(id: string, writer: string, cutShort: boolean): Promise<void>;
+  /** Rejects as `elsewhere` for any but the writer, as `cleared` when the book is not there. */
+  append(book: KeptBook, lines: readonly string[], writer: string): Promise<void>;
+  /**
+   * Puts a newer snapshot in place of the one that stands up to line `upTo`, and of the first
+   * `lines` lines after it. False, and nothing done, if the pages are no longer those.
+   */
+  fold(id: string, upTo: number, snapshot: Snapshot, lines: number): Promise<boolean>;
   remove(id: string): Promise<void>;
   close(): void;
 }
 
-export type ProblemKind = 'full' | 'forbidden' | 'failed';
-
-const sentences: Readonly<Record<ProblemKind, string>> = {
-  full: 'This device has no room left for the book. Your changes are still here: save the book to a file, then make room.',
-  forbidden:
-    'This browser does not let the book be kept on the device. Your changes are still here: save the book to a file before you close this page.',
-  failed:
-    'The book could not be kept on this device. Your changes are still here: save the book to a file.',
-};
-
-/** Why storage did not do what was asked, in a sentence that says what is still safe. */
-export class StorageProblem extends Error {
-  readonly kind: ProblemKind;
-
-  constructor(kind: ProblemKind, cause?: unknown) {
-    super(sentences[kind], { cause });
-    this.kind = kind;
-  }
+/** Characters of these pages. */
+export function sizeOf({ snapshot, journal }: KeptPages): number {
+  return snapshot.text.length + (snapshot.remains?.length ?? 0) + lengthOf(journal);
 }
 
-const kinds: Readonly<Record<string, ProblemKind>> = {
-  QuotaExceededError: 'full',
-  SecurityError: 'forbidden',
-  InvalidStateError: 'forbidden',
-  NotAllowedError: 'forbidden',
-};
-
-/** The browser's own error as one of ours. */
-export function problem(cause: unknown): StorageProblem {
-  if (cause instanceof StorageProblem) return cause;
-  const name = cause instanceof Error || cause instanceof DOMException ? cause.name : '';
-  return new StorageProblem(kinds[name] ?? 'failed', cause);
-}
+export const lengthOf = (lines: readonly string[]): number =>
+  lines.reduce((sum, line) => sum + line.length, 0);

@@ -14,16 +14,28 @@ export interface Replayed {
   readonly cutShort: boolean;
 }
 
+/** A journal that cannot be done again to its end. */
+export interface Stopped extends Refusal {
+  /** How many lines could be done. */
+  readonly done: number;
+}
+
+/** What a line did to the history; what cannot be read counts as something new. */
+export function lineKind(text: string): Change['kind'] {
+  if (text === '{"kind":"undo"}') return 'undo';
+  return text === '{"kind":"redo"}' ? 'redo' : 'do';
+}
+
 /**
  * Does again what a journal says, on the document that it began with. A line in the middle that
  * cannot be read or done stops it with a sentence; nothing of the book is handed out then.
  */
-export function replay(document: Document, lines: readonly string[]): Replayed | Refusal {
+export function replay(document: Document, lines: readonly string[]): Replayed | Stopped {
   const book = createBook(document);
   for (const [index, text] of lines.entries()) {
     const line = lineFromText(text);
     if ('reason' in line) {
-      if (index === lines.length - 1) return { ok: true, book, cutShort: true };
+      if (line.cutShort && index === lines.length - 1) return { ok: true, book, cutShort: true };
       return stopped(index, line.reason);
     }
     if (line.kind === 'do') {
@@ -34,6 +46,7 @@ export function replay(document: Document, lines: readonly string[]): Replayed |
   return { ok: true, book, cutShort: false };
 }
 
-function stopped(index: number, reason: string): Refusal {
-  return { ok: false, reason: `The journal stops at line ${String(index + 1)}: ${reason}` };
+function stopped(index: number, reason: string): Stopped {
+  const at = String(index + 1);
+  return { ok: false, reason: `The journal stops at line ${at}: ${reason}`, done: index };
 }

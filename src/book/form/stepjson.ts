@@ -23,12 +23,15 @@ export function lineToText(change: Pick<Change, 'kind' | 'transaction'>): string
   return JSON.stringify({ kind: 'do', label, steps: steps.map(stepToJson), ...(go && { go }) });
 }
 
-export function lineFromText(text: string): Line | { readonly reason: string } {
+/** `cutShort` when it is no JSON: then only part of it was written. */
+export function lineFromText(
+  text: string,
+): Line | { readonly reason: string; readonly cutShort?: true } {
   let json: unknown;
   try {
     json = JSON.parse(text);
   } catch {
-    return { reason: 'The line is cut short.' };
+    return { reason: 'The line is cut short.', cutShort: true };
   }
   const result = v.safeParse(lineSchema, json, { abortEarly: true });
   return result.success ? lineFrom(result.output) : { reason: 'The line is damaged.' };

@@ -1,0 +1,54 @@
+import { lineKind, replay, type Stopped } from '../book/form/journal.ts';
+import { readBase, writeBase } from '../book/form/remains.ts';
+import { writeBook } from '../book/form/write.ts';
+import type { Book, Refusal } from '../book/types.ts';
+import { cutPoint } from './cutPoint.ts';
+import type { KeptPages, Snapshot } from './store.ts';
+
+export interface ReadPages {
+  readonly ok: true;
+  readonly book: Book;
+  /** The last line was only half written and is left out. */
+  readonly cutShort: boolean;
+}
+
+/** The book that pages tell, with its history. Pages that are `Stopped` tell the first part of it. */
+export function readPages({ snapshot, journal }: KeptPages): ReadPages | Refusal | Stopped {
+  try {
+    const base = readBase(snapshot);
+    return base.ok ? replay(base.document, journal) : base;
+  } catch {
+    // Only by damage do pages come to say what no book of ours ever did.
+    return { ok: false, reason: 'What was kept of the book is damaged, so nothing was opened.' };
+  }
+}
+
+/** Everything as it lies there, readable or not: the book’s file, then the journal line by line. */
+export const rawText = ({ snapshot: { text, remains }, journal }: KeptPages): string =>
+  [text, ...(remains === null ? [] : [remains]), ...journal].join('\n');
+
+export interface Folded {
+  readonly snapshot: Snapshot;
+  /** How many of the first lines it stands for. */
+  readonly lines: number;
+}
+
+/**
+ * Makes a snapshot that stands for the first lines too, so that the last `keep` at least can still
+ * be undone. `undefined` when there is nothing to fold, or when anything would come out otherwise
+ * than before: the pages are then best left as they are.
+ */
+export function foldPages(pages: KeptPages, keep: number): Folded | undefined {
+  const lines = cutPoint(pages.journal.map(lineKind), keep);
+  if (lines === 0) return undefined;
+  const until = readPages({ ...pages, journal: pages.journal.slice(0, lines) });
+  const snapshot = until.ok && !until.cutShort ? writeBase(until.book.document) : undefined;
+  if (!snapshot) return undefined;
+  const before = readPages(pages);
+  const after = readPages({ snapshot, journal: pages.journal.slice(lines) });
+  return before.ok && after.ok && sameBooks(before.book, after.book)
+    ? { snapshot, lines }
+    : undefined;
+}
+
+const sameBooks = (a: Book, b: Book): boolean => writeBook(a.document) === writeBook(b.document);
