@@ -109,6 +109,11 @@ function readText(document: Document, means: Means, entry: Entry): Read {
   const sheet = document.sheet(entry.sheet);
   const place = placeAt(document, entry);
   const cell = place && sheet?.cell(place.row, place.column);
-  const around = place && sheet ? quantityAround(document, sheet, place) : undefined;
+  const column = sheet?.columns.idAt(entry.column);
+  // A column speaks for its rows before they are in use.
+  const around =
+    sheet && column !== undefined
+      ? quantityAround(document, sheet, { sheet: sheet.id, row: place?.row ?? '', column })
+      : undefined;
   return readInto(means, cell, around, entry.text, { ...document.settings, ...entry.under });
 }

@@ -18,20 +18,20 @@ import type {
 } from '../types.ts';
 import type { Applied, Doer } from './applied.ts';
 import { applied, onSheet, refuse } from './applied.ts';
+import { grownFrozen, shrunkFrozen } from './frozen.ts';
 import { inTurn } from './inturn.ts';
 import { reanchoring } from './reanchor.ts';
-
-const words = { rows: 'rows', columns: 'columns' } as const;
 
 export const insertLines: Doer<InsertLinesStep> = (draft, { sheet: id, axis, ids, after }) =>
   onSheet(draft, id, (sheet) => {
     const lines = sheet.lines(axis);
     if (after !== null && !lines.knows(after))
-      return refuse(`The ${words[axis]} to insert beside are no longer on the sheet.`);
+      return refuse(`The ${axis} to insert beside are no longer on the sheet.`);
+    if (ids.length === 0) return refuse(`There are no ${axis} to insert.`);
     if (new Set(ids).size < ids.length || ids.some((line) => lines.knows(line) || !isId(line)))
-      return refuse(`The new ${words[axis]} are already on the sheet.`);
+      return refuse(`The new ${axis} are already on the sheet.`);
     if (lines.length + ids.length > limits[axis])
-      return refuse(`A sheet has at most ${String(limits[axis])} ${words[axis]}.`);
+      return refuse(`A sheet has at most ${String(limits[axis])} ${axis}.`);
     const tail = after === lines.last;
     lines.insert(ids, after);
     const inserted = effect('linesInserted', sheet, axis, ids, { tail });
@@ -47,7 +47,7 @@ export const dropLines: Doer<DropLinesStep> = (draft, { sheet: id, axis, ids }) 
   onSheet(draft, id, (sheet) => {
     const lines = sheet.lines(axis);
     if (!living(lines, ids) || !sheet.isEmpty(axis, ids))
-      return refuse(`The ${words[axis]} are not empty, or no longer on the sheet.`);
+      return refuse(`The ${axis} are not empty, or no longer on the sheet.`);
     const tail =
       ids.at(-1) === lines.last && lines.indexOf(ids[0] ?? '') === lines.length - ids.length;
     const dropped = effect('linesRemoved', sheet, axis, ids, { tail });
@@ -65,7 +65,7 @@ export const dropLines: Doer<DropLinesStep> = (draft, { sheet: id, axis, ids }) 
 export const removeLines: Doer<RemoveLinesStep> = (draft, { sheet: id, axis, ids }) =>
   onSheet(draft, id, (sheet) => {
     const lines = sheet.lines(axis);
-    if (!living(lines, ids)) return refuse(`The ${words[axis]} are no longer on the sheet.`);
+    if (!living(lines, ids)) return refuse(`The ${axis} are no longer on the sheet.`);
     const removed = effect('linesRemoved', sheet, axis, ids, {});
     const frozen = shrunkFrozen(sheet, axis, ids);
     lines.remove(ids);
@@ -79,8 +79,7 @@ export const removeLines: Doer<RemoveLinesStep> = (draft, { sheet: id, axis, ids
 export const reviveLines: Doer<ReviveLinesStep> = (draft, { sheet: id, axis, ids }) =>
   onSheet(draft, id, (sheet) => {
     const lines = sheet.lines(axis);
-    if (!ids.every((line) => lines.isGone(line)))
-      return refuse(`The ${words[axis]} were not deleted.`);
+    if (!ids.every((line) => lines.isGone(line))) return refuse(`The ${axis} were not deleted.`);
     lines.revive(ids);
     return applied(
       [{ kind: 'removeLines', sheet: id, axis, ids }],
@@ -92,14 +91,14 @@ export const moveLines: Doer<MoveLinesStep> = (draft, step) =>
   onSheet(draft, step.sheet, (sheet) =>
     living(sheet.lines(step.axis), step.ids)
       ? inTurn(draft, [...reanchoring(draft, step), { ...step, kind: 'returnLines' }])
-      : refuse(`The ${words[step.axis]} to move are no longer on the sheet.`),
+      : refuse(`The ${step.axis} to move are no longer on the sheet.`),
   );
 
 export const returnLines: Doer<ReturnLinesStep> = (draft, { sheet: id, axis, ids, after }) =>
   onSheet(draft, id, (sheet) => {
     const lines = sheet.lines(axis);
     if (!living(lines, ids) || !anchored(lines, ids, after))
-      return refuse(`The ${words[axis]} cannot be moved there.`);
+      return refuse(`The ${axis} cannot be moved there.`);
     const removed = effect('linesRemoved', sheet, axis, ids, { moved: true });
     const home = places(lines, ids);
     lines.move(ids, after);
@@ -111,7 +110,7 @@ export const setLines: Doer<SetLinesStep> = (draft, { sheet: id, axis, lines: ch
   onSheet(draft, id, (sheet) => {
     const lines = sheet.lines(axis);
     if (changes.some((change) => lines.indexOf(change.id) < 0))
-      return refuse(`The ${words[axis]} are no longer on the sheet.`);
+      return refuse(`The ${axis} are no longer on the sheet.`);
     const before = changes.map((change) => ({
       id: change.id,
       properties: lines.properties(change.id) ?? null,
@@ -175,31 +174,6 @@ function effect(
   }
   return { kind, sheet: sheet.id, axis, spans, moved, tail };
 }
-
-/** The frozen part keeps its last line: it grows with what comes in before that line … */
-function grownFrozen(sheet: DraftSheet, axis: AxisName, ids: readonly Id[]): Step[] {
-  const { key, frozen } = frozenPart(sheet, axis);
-  const inside = sheet.lines(axis).indexOf(ids[0] ?? '') < frozen;
-  return inside ? [frozenStep(sheet, key, frozen + ids.length)] : [];
-}
-
-/** … and shrinks with what goes. */
-function shrunkFrozen(sheet: DraftSheet, axis: AxisName, ids: readonly Id[]): Step[] {
-  const { key, frozen } = frozenPart(sheet, axis);
-  const inside = ids.filter((id) => sheet.lines(axis).indexOf(id) < frozen).length;
-  return inside > 0 ? [frozenStep(sheet, key, frozen - inside)] : [];
-}
-
-function frozenPart(sheet: DraftSheet, axis: AxisName) {
-  const key = axis === 'rows' ? 'frozenRows' : 'frozenColumns';
-  return { key, frozen: sheet.properties[key] } as const;
-}
-
-const frozenStep = (
-  sheet: DraftSheet,
-  key: 'frozenRows' | 'frozenColumns',
-  count: number,
-): Step => ({ kind: 'setSheet', sheet: sheet.id, properties: { [key]: count } });
 
 function withMore(first: Applied, draft: Draft, steps: readonly Step[]) {
   if (steps.length === 0) return first;
