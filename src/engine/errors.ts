@@ -1,4 +1,4 @@
-import { CellError, DetailedCellError, ErrorType } from 'hyperformula';
+import { CellError, ErrorType, type DetailedCellError } from 'hyperformula';
 import type { ErrorCode, FunctionError } from '../../functions/values.ts';
 
 export type { ErrorCode } from '../../functions/values.ts';

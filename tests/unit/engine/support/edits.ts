@@ -26,7 +26,7 @@ const rows = 9;
 const columns = 6;
 const lineWords = ['rows', 'columns'] as const;
 const directions = ['down', 'up', 'right', 'left'] as const;
-const quantities = ['illuminance', 'luminance', 'fNumber', 'stops', null] as const;
+const quantities = ['illuminance', 'time', 'fNumber', 'stops', null] as const;
 const names = ['Key', 'Fill_side', 'Window'];
 
 /** Takes dice in turn; when they run out, zeros. */
@@ -87,6 +87,7 @@ function formula(opened: Opened, hand: Hand): string {
     () => `=STOPS(${cell()},${cell()})`,
     () => `=SPREAD(${range()})`,
     () => `=VERDICT(${cell()},${cell()})`,
+    () => `=EXPOSURETIME(${cell()},24)`,
     () => `=IF(${cell()}>2,${cell()},"low")`,
     () => `=COUNT(B:C)+SUM(2:3)`,
     () => `=${hand.of(names)}+1`,
