@@ -3,7 +3,7 @@ import { formulaFrom } from '../../formula/bind.ts';
 import { faultOfName } from '../../formula/naming.ts';
 import { maxStoredLength } from '../../formula/read.ts';
 import { Draft } from '../inside/draft.ts';
-import { DraftSheet } from '../inside/sheet.ts';
+import type { DraftSheet } from '../inside/sheet.ts';
 import { entrySettings } from '../settings.ts';
 import { addSheet } from '../steps/sheets.ts';
 import type { Area, Cell, Document, EntrySettings, Formula, Refusal, Shelf } from '../types.ts';
