@@ -1,4 +1,6 @@
 import { html } from 'lit-html';
+import { readAs } from '../../../functions/quantities/read.ts';
+import { writingSettings } from '../../book/settings.ts';
 import { placeOnOpen } from '../kit/popup.ts';
 import { written } from '../kit/written.ts';
 import { verbs } from '../verbs.ts';
@@ -57,9 +59,10 @@ export function toleranceMenu(workbook: Workbook) {
           placeholder="stops"
           inputmode="decimal"
           @change=${(event: Event) => {
-            const stops = Number((event.currentTarget as HTMLInputElement).value.replace(',', '.'));
-            if (stops > 0 && stops <= 10) set(stops);
-            else workbook.say('A tolerance is a number of stops above 0, up to 10.');
+            const text = (event.currentTarget as HTMLInputElement).value;
+            const reading = readAs('stops', text, writingSettings(workbook.settings.value));
+            if (reading.ok && reading.value > 0 && reading.value <= 10) set(reading.value);
+            else workbook.say('A tolerance is a number of stops above 0, up to 10: 1/4 or 0.2.');
           }}
         />
       </div>
