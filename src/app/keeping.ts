@@ -67,7 +67,7 @@ export async function keepBook(means: Keeping, kept: Kept, book: Book): Promise<
     async write(lines) {
       const at = await keeper.write(lines);
       folding.grew(lines.length, lengthOf(lines));
-      if (lines.length > 0) void askToStay();
+      if (lines.length > 0) void askToStay(navigator.storage);
       return at;
     },
   });

@@ -5,7 +5,7 @@ let asked = false;
  * ask their person in turn: so only when there is something to keep.
  */
 export async function askToStay(
-  storage: Pick<StorageManager, 'persist' | 'persisted'> | undefined = navigator.storage,
+  storage: Pick<StorageManager, 'persist' | 'persisted'> | undefined,
 ): Promise<void> {
   if (asked || !storage) return;
   asked = true;

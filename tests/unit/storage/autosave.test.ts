@@ -1,52 +1,39 @@
 import { describe, expect, it } from 'vitest';
 import { createAutosave, type SaveState } from '../../../src/storage/autosave.ts';
-import { StorageProblem, type BookStore, type KeptBook } from '../../../src/storage/store.ts';
+import { StorageProblem } from '../../../src/storage/problems.ts';
 
-/** A store in memory that can be told to fail, and timers that run when told. */
+const afternoon = '2026-03-02T14:02:00Z';
+
+/** A place to write that can be told to fail, and timers that run when told. */
 function bench() {
   const kept: string[] = [];
   const states: SaveState[] = [];
   const timers: { run: () => void; milliseconds: number; off: boolean }[] = [];
   let failure: unknown;
-  const store: BookStore = {
-    list: () => Promise.resolve([]),
-    read: () => Promise.resolve(undefined),
-    begin: () => Promise.resolve(),
-    append: (_book: KeptBook, lines) => {
+  const autosave = createAutosave({
+    write: (lines) => {
       if (failure) return Promise.reject(failure);
       kept.push(...lines);
-      return Promise.resolve();
+      return Promise.resolve(afternoon);
     },
-    fold: () => Promise.resolve(),
-    remove: () => Promise.resolve(),
-    close: () => undefined,
-  };
-  const autosave = createAutosave(
-    {
-      store,
-      describe: (size) => ({
-        id: 'b',
-        title: 'Harbour Hours',
-        changed: '2026-03-02T14:02:00Z',
-        size,
-      }),
-      later: (run, milliseconds) => {
-        const timer = { run, milliseconds, off: false };
-        timers.push(timer);
-        return () => {
-          timer.off = true;
-        };
-      },
-      heard: (state) => states.push(state),
+    later: (run, milliseconds) => {
+      const timer = { run, milliseconds, off: false };
+      timers.push(timer);
+      return () => {
+        timer.off = true;
+      };
     },
-    0,
-  );
+    heard: (state) => states.push(state),
+  });
   const tick = async (): Promise<void> => {
     for (const timer of timers.splice(0)) if (!timer.off) timer.run();
     await autosave.flush();
   };
-  return { autosave, kept, states, timers, tick, fail: (cause: unknown) => (failure = cause) };
+  const waiting = () => timers.filter(({ off }) => !off);
+  return { autosave, kept, states, waiting, tick, fail: (cause: unknown) => (failure = cause) };
 }
+
+const noRoom = () => new DOMException('no room', 'QuotaExceededError');
 
 describe('autosave', () => {
   it('keeps a burst of changes together and in order', async () => {
@@ -56,33 +43,64 @@ describe('autosave', () => {
     expect(states.map(({ kind }) => kind)).toEqual(['saving']);
     await tick();
     expect(kept).toEqual(['1', '2']);
-    expect(autosave.state).toEqual({ kind: 'saved', at: '2026-03-02T14:02:00Z' });
+    expect(autosave.state).toEqual({ kind: 'saved', at: afternoon });
   });
 
   it('is not put off by further typing: each change waits less than a second', () => {
-    const { autosave, timers } = bench();
+    const { autosave, waiting } = bench();
     for (let index = 0; index < 50; index++) autosave.add(String(index));
-    expect(timers).toHaveLength(1);
-    expect(timers[0]?.milliseconds).toBeLessThan(1000);
+    expect(waiting()).toHaveLength(1);
+    expect(waiting()[0]?.milliseconds).toBeLessThan(1000);
   });
 
   it('says so when storage is full, keeps the changes and tries again', async () => {
     const { autosave, kept, tick, fail } = bench();
-    fail(new DOMException('no room', 'QuotaExceededError'));
+    fail(noRoom());
     autosave.add('1');
     await tick();
     expect(autosave.state).toEqual({ kind: 'unsaved', reason: new StorageProblem('full').message });
     autosave.add('2');
+    expect(autosave.state.kind, 'still not saved while more is typed').toBe('unsaved');
     fail(undefined);
     await tick();
     expect(kept).toEqual(['1', '2']);
     expect(autosave.state.kind).toBe('saved');
   });
 
-  it('writes what is pending before it stops', async () => {
-    const { autosave, kept } = bench();
+  it('goes on trying for a new book in which nothing was changed yet', async () => {
+    const { autosave, waiting, tick, fail } = bench();
+    fail(noRoom());
+    await autosave.begin();
+    expect(autosave.state.kind).toBe('unsaved');
+    expect(waiting()).toHaveLength(1);
+    fail(undefined);
+    await tick();
+    expect(autosave.state).toEqual({ kind: 'saved', at: afternoon });
+  });
+
+  it('writes what is typed while it writes', async () => {
+    const { autosave, kept, states, tick } = bench();
+    autosave.add('1');
+    const writing = autosave.flush();
+    autosave.add('2');
+    await writing;
+    expect(
+      states.map(({ kind }) => kind),
+      'not called saved with a change waiting',
+    ).toEqual(['saving']);
+    await tick();
+    expect(kept).toEqual(['1', '2']);
+    expect(autosave.state.kind).toBe('saved');
+  });
+
+  it('writes what is pending before it stops, and then is quiet', async () => {
+    const { autosave, kept, waiting, fail } = bench();
     autosave.add('1');
     await autosave.stop();
     expect(kept).toEqual(['1']);
+    fail(noRoom());
+    autosave.add('2');
+    await autosave.flush();
+    expect(waiting()).toEqual([]);
   });
 });

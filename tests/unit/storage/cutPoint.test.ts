@@ -1,14 +1,16 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { cutPoint, type LineKind } from '../../../src/storage/cutPoint.ts';
+import { runs } from '../../support/runs.ts';
 
 const kinds = (letters: string): LineKind[] =>
   [...letters].map((letter) => ({ d: 'do', u: 'undo', r: 'redo' })[letter] as LineKind);
 
 describe('where a journal may be cut', () => {
-  it('keeps the last lines', () => {
+  it('keeps the last gestures', () => {
     expect(cutPoint(kinds('ddddd'), 2)).toBe(3);
     expect(cutPoint(kinds('dd'), 2)).toBe(0);
+    expect(cutPoint(kinds('ddd'), 2)).toBe(1);
   });
 
   it('keeps what a later undo takes back', () => {
@@ -17,6 +19,10 @@ describe('where a journal may be cut', () => {
 
   it('keeps an undo together with the redo that follows', () => {
     expect(cutPoint(kinds('dddurd'), 2)).toBe(2);
+  });
+
+  it('counts gestures and not lines: what was undone for good can be reached no more', () => {
+    expect(cutPoint(kinds('ddddudududu'), 2)).toBe(2);
   });
 
   it('never lets the kept lines undo or redo something that was cut away', () => {
@@ -32,10 +38,11 @@ describe('where a journal may be cut', () => {
         return true;
       });
     });
+    let cuts = 0;
     fc.assert(
       fc.property(histories, fc.nat(20), (history, keep) => {
-        const kept = history.slice(cutPoint(history, keep));
-        expect(kept.length).toBeGreaterThanOrEqual(Math.min(keep, history.length));
+        const cut = cutPoint(history, keep);
+        const kept = history.slice(cut);
         let done = 0;
         let undone = 0;
         for (const kind of kept) {
@@ -45,7 +52,12 @@ describe('where a journal may be cut', () => {
           done += kind === 'undo' ? -1 : 1;
           undone += kind === 'undo' ? 1 : kind === 'redo' ? -1 : 0;
         }
+        if (cut === 0) return;
+        cuts += 1;
+        expect(done + undone).toBeGreaterThanOrEqual(keep);
       }),
+      { numRuns: runs(300) },
     );
+    expect(cuts).toBeGreaterThan(10);
   });
 });
