@@ -72,6 +72,8 @@ export class EngineWriter {
   }
 
   #reference(placed: Placed, own: Id): string {
+    // Read quicker than a refusal: deleting a row can leave thousands of these.
+    if (placed === lost) return '#REF!';
     if (placed.kind === 'refused') return refuse(placed.error);
     if (placed.kind === 'expression')
       return `(${this.#written(placed.tree, placed.references, own)})`;
