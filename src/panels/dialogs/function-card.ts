@@ -42,7 +42,7 @@ function card(definition: AnyDefinition, open: (name: string) => void) {
       ${definition.examples.map(
         (example) =>
           html`<li>
-            <code>${written(definition.name, example)}</code> = <b>${String(example.result)}</b>
+            <code>${written(definition.name, example)}</code> = <b>${result(example)}</b>
             <span>${example.why}</span>
           </li>`,
       )}
@@ -91,6 +91,11 @@ function written(name: string, { args }: Example): string {
   return `${name}(${args.map(one).join(', ')})`;
 }
 
+/** Six figures show what an example shows. */
+function result({ result: value }: Example): string {
+  return typeof value === 'number' ? String(Number(value.toPrecision(6))) : String(value);
+}
+
 function sourceTitle(name: keyof typeof sources): string {
-  return sources[name].title;
+  return sources[name].title.replace(/\.$/, '');
 }
