@@ -28,6 +28,9 @@ export function readFormula(
       reason: `A formula has at most ${String(limit)} characters; this one has ${String(text.length)}.`,
       at: limit,
     };
+  // A null character stands between pieces in the list of shapes.
+  const broken = text.indexOf('\u0000');
+  if (broken >= 0) return { reason: 'A character here cannot be read.', at: broken };
   const tokens = tokensOf(text);
   const pieces = [''];
   const references: WrittenReference[] = [];
@@ -66,10 +69,11 @@ function shapeOf(pieces: readonly string[], tokens: readonly Token[]): Shape | F
 
 /** The shape with these pieces, as when it is read back from a journal. */
 export function shapeFrom(pieces: readonly string[]): Shape | FormulaFault {
-  const known = shapes.get(pieces.join('\u0000'));
+  const key = pieces.join('\u0000');
+  const known = pieces.some((piece) => piece.includes('\u0000')) ? undefined : shapes.get(key);
   if (known) return known;
   const read = readFormula(pieces.join('A1'), Infinity);
   if ('reason' in read) return read;
-  const same = read.shape.pieces.join('\u0000') === pieces.join('\u0000');
+  const same = read.shape.pieces.join('\u0000') === key;
   return same ? read.shape : { reason: 'The formula is damaged.', at: 0 };
 }

@@ -35,6 +35,7 @@ describe('what is no formula is said in a sentence, with the character it is abo
     ['=A1:INDEX(A1:A3,2)', 3, 'A range needs a cell at both ends of its colon.'],
     ['=“2.8”', 1, '““2.8”” cannot be read in a formula.'],
     ['=R+1', 1, '“R” cannot be read here.'],
+    ['="a\u0000b"', 3, 'A character here cannot be read.'],
     ['=Loft!A1', 0, 'There is no sheet “Loft”.'],
   ])('%s', (text, at, reason) => {
     expect(formulaFrom(text, 'walk', layout)).toEqual({ reason, at });
