@@ -7,6 +7,21 @@ export const templates: readonly TemplateEntry[] = [
     title: 'Key, fill and background',
     purpose: 'How far each reading is from what was planned, and what closes the gap.',
   },
+  {
+    id: 'camera',
+    title: 'Camera',
+    purpose: 'What each camera is set to, what its stop puts at grey, and how they compare.',
+  },
+  {
+    id: 'tungsten-dimming',
+    title: 'Tungsten dimming',
+    purpose: 'How warm a tungsten lamp turns as it is dimmed, and how far from the camera’s white.',
+  },
+  {
+    id: 'sun',
+    title: 'Sun',
+    purpose: 'Where the sun stands through the day, and how much light a clear sky gives.',
+  },
 ];
 
 /** The sample book to look round in. */

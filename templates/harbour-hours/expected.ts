@@ -1,6 +1,6 @@
 /** What a cell of the sample must come to, and how that is worked out by hand. */
 export interface Expected {
-  readonly sheet: 'Sail loft' | 'Boat shed';
+  readonly sheet: 'Sail loft' | 'Boat shed' | 'Camera' | 'Tungsten dimming' | 'Sun';
   readonly cell: string;
   readonly value: number | string;
   /** How far off a number may be: what was rounded on paper. */
@@ -19,6 +19,14 @@ const shed = (cell: string, value: number | string, why: string, within?: number
   ...loft(cell, value, why, within),
   sheet: 'Boat shed',
 });
+const on = (
+  sheet: Expected['sheet'],
+  cell: string,
+  value: number | string,
+  why: string,
+  within?: number,
+): Expected => ({ ...loft(cell, value, why, within), sheet });
+const clock = (hours: number, minutes: number): number => (hours * 60 + minutes) / 1440;
 
 /**
  * f/1.4, f/2 and f/2.8 stand for 2^(1/2), 2^1 and 2^(3/2); a third of a stop is 2^(1/6) in f-number.
@@ -67,6 +75,15 @@ export const expected: readonly Expected[] = [
   shed('E16', -7 / 3, 'from f/3.2 down to f/1.4', 1e-9),
   shed('E20', 0.485, 'log2(5.6 / 4)', 0.001),
   shed('B25', 0.0095, 'the tint from the note, with its decimal comma'),
+  on('Camera', 'B15', 6.25, 'camera A is that of the sail loft: 8 · 12.5 / 16'),
+  on('Camera', 'C15', 4, 'camera B is that of the boat shed: 8 · 12.5 / 25'),
+  on('Camera', 'C22', '0.64 stop less', 'log2(1250 / 800)'),
+  on('Tungsten dimming', 'E10', '28 mired too warm', '10⁶ / (3200 · 2^−(0.42 / 3.4)) − 312.5'),
+  // 23 September at 55° north, 1.5° west: declination −0.1° at sunrise, −0.2° at noon and −0.3° at
+  // sunset, the sun 7 min 30 s early (almanac, from memory): on the meridian at 12:58.5.
+  on('Sun', 'B7', clock(6, 53.2), 'cos H = −0.0231, H = 6 h 5.3 min', 2 / 1440),
+  on('Sun', 'D7', clock(19, 2.7), 'cos H = −0.0181, H = 6 h 4.2 min', 2 / 1440),
+  on('Sun', 'D8', 34.8, '90 − 55 − 0.2', 0.1),
 ];
 
 /** Cells that wait, and for what. */

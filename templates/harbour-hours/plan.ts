@@ -1,7 +1,10 @@
 import { readWalk } from '../../src/files/walk.ts';
 import { fillWalk } from '../../src/walk/fill.ts';
 import { buildBook, planMeans, run } from '../build.ts';
+import { cameras, cameraSheet } from '../camera/plan.ts';
 import { pointsSheet } from '../key-fill-background/plan.ts';
+import { harbour, sunSheet } from '../sun/plan.ts';
+import { dimmingSheet } from '../tungsten-dimming/plan.ts';
 import { loft, shed } from './walks.ts';
 
 const purpose = 'How far each reading is from what was planned, and what closes the gap.';
@@ -47,6 +50,9 @@ const sheets = [
     spots,
     colours: ['Key colour', 'Fill colour'],
   }),
+  cameraSheet({ ...cameras, C: { ...cameras.C, usedFor: 'rope, slow' } }),
+  dimmingSheet,
+  sunSheet({ ...harbour, date: '2026-09-23' }),
 ];
 
 /** The sample book: both places planned, and the walks of both taken in as they were written. */

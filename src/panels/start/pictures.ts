@@ -15,6 +15,28 @@ const drawings: Readonly<Record<string, unknown>> = {
     <rect class="ink paper" x="156" y="93" width="22" height="7" rx="1" transform="rotate(35 167 97)" />
     <path class="soft" stroke-dasharray="2 4" d="M44 90 92 58M156 92l-48-34" />
     <path class="ink" d="M94 106h12l-3-8h-6z" />`,
+  // Three cameras side by side on one subject's light; the frame of the first is lit.
+  camera: svg`
+    <path class="glow" d="M46 58 92 22H108L154 58 100 46Z" />
+    <circle class="ink paper" cx="100" cy="20" r="9" /><path class="ink" d="M96 28l4 6 4-6" />
+    <path class="lit" d="M28 74h32v22H28z" /><path class="ink paper" d="M84 74h32v22H84zM140 74h32v22h-32z" />
+    <path class="ink" d="M28 74h32v22H28zM37 74l3-12h8l3 12M93 74l3-12h8l3 12M149 74l3-12h8l3 12" />
+    <path class="soft" d="M34 106h20M34 113h14M90 106h20M90 113h14M146 106h20M146 113h14" />`,
+  // A bulb at full and two dimmed ones; the curve of its colour falls with the light.
+  'tungsten-dimming': svg`
+    <circle class="glow" cx="48" cy="40" r="32" /><circle class="glow faint-glow" cx="106" cy="44" r="22" />
+    <path class="lit" d="M40 54c-12-10-8-30 8-30s20 20 8 30v6H40z" />
+    <path class="ink paper" d="M98 56c-12-10-8-30 8-30s20 20 8 30v6H98zM152 58c-12-10-8-30 8-30s20 20 8 30v6h-16z" />
+    <path class="ink" d="M41 65h14M43 70h10M99 67h14M101 72h10M153 69h14M155 74h10" />
+    <path class="soft" d="M103 62v-12l3 4 3-4v12M157 64v-12l3 4 3-4v12" />
+    <path class="ink" d="M24 108h152" /><path class="litline" d="M32 84c40 4 90 8 136 20" />`,
+  // The sun's way over a harbour wall, and the shadow of a post.
+  sun: svg`
+    <path class="soft" stroke-dasharray="2 4" d="M22 92C44 10 156 10 178 92" />
+    <circle class="glow" cx="136" cy="38" r="22" /><circle class="lit" cx="136" cy="38" r="10" />
+    <circle class="ink paper" cx="26" cy="80" r="5" /><circle class="ink paper" cx="174" cy="80" r="5" />
+    <path class="ink" d="M12 92h176M84 92V64" /><path class="soft" d="M84 92 40 98" />
+    <path class="soft" d="M20 104h24m10 0h30m12 0h22m14 0h36M36 112h28m16 0h34m20 0h24" />`,
   // A loft with its beams, a window gap and a bench in the light that falls through it.
   'harbour-hours': svg`
     <path class="glow" d="M128 34 148 30 92 104H36Z" />
