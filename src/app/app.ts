@@ -4,7 +4,8 @@ import type { Outcome } from '../commands/command.ts';
 import { effect, signal } from '../panels/kit/signals.ts';
 import { openCellMenu } from '../panels/page/cell-menu.ts';
 import { createScreen } from '../panels/screen.ts';
-import { openShell, type Shell } from '../panels/shell.ts';
+import type { Shell } from '../panels/frame.ts';
+import { openShell } from '../panels/shell.ts';
 import { actionOf, type Action } from './actions.ts';
 import { appActions } from './app-actions.ts';
 import { createDesk, type Desk } from './desk.ts';
@@ -47,13 +48,10 @@ export function startApp(root: HTMLElement): void {
     if (!opened) return;
     const laid = createDesk(opened.id, opened.book, means);
     desk.value = laid;
-    const [{ connectEngine }, grid] = await Promise.all([
-      heavy,
-      createHand(shell.grid, laid, hear(laid)),
-    ]);
+    const [loaded, grid] = await Promise.all([heavy, createHand(shell.grid, laid, hear(laid))]);
     if (desk.value !== laid) return grid.dispose();
     hand = grid;
-    laid.calculateWith(connectEngine(laid.book, { clock: now, chance: Math.random }));
+    laid.calculateWith(loaded.connectEngine(laid.book, { clock: now, chance: Math.random }));
     grid.focus();
     shell.grid.dataset['ready'] = 'true';
   };

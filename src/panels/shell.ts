@@ -1,7 +1,8 @@
 import { html, render } from 'lit-html';
 import { bar } from './bar/bar.ts';
 import { contents } from './contents/contents.ts';
-import { openDialog, type DialogName } from './dialogs/dialogs.ts';
+import { openDialog } from './dialogs/dialogs.ts';
+import type { Shell } from './frame.ts';
 import { entryLine } from './entry/entry.ts';
 import { finder } from './finder/finder.ts';
 import { writtenKeys, onMac } from './kit/keys.ts';
@@ -15,20 +16,6 @@ import { slip } from './slip/slip.ts';
 import { startPage } from './start/start.ts';
 import { askedBy, verbs } from './verbs.ts';
 import type { Workbook } from './workbook.ts';
-
-/** What panels ask of the frame around them. */
-export interface Shell {
-  /** An empty element for the grid, sized by the layout. */
-  readonly grid: HTMLElement;
-  find(): void;
-  open(dialog: DialogName, about?: string): void;
-  /** Runs a command, by way of the dialog that asks for what it needs. */
-  choose(id: string): void;
-  /** A key pressed while a cell is being typed in: true if the suggestions took it. */
-  suggest(event: KeyboardEvent): boolean;
-  /** Keys as this machine's keyboard writes them. */
-  keys(keys: string): string;
-}
 
 const frame = html`
   <div class="welcome" hidden></div>

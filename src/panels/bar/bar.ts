@@ -14,7 +14,7 @@ import { icon } from '../kit/icon.ts';
 import { placeOnOpen } from '../kit/popup.ts';
 import { segments } from '../kit/segments.ts';
 import type { Screen, Theme } from '../screen.ts';
-import type { Shell } from '../shell.ts';
+import type { Shell } from '../frame.ts';
 import { verbs } from '../verbs.ts';
 import type { Workbook } from '../workbook.ts';
 import { mark } from './mark.ts';

@@ -1,6 +1,6 @@
 import { html } from 'lit-html';
 import { placeOnOpen, roam } from '../kit/popup.ts';
-import type { Shell } from '../shell.ts';
+import type { Shell } from '../frame.ts';
 import type { Workbook } from '../workbook.ts';
 
 /** Commands on the book as a whole, then what helps. */

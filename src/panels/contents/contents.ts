@@ -4,7 +4,7 @@ import { phases, type Phase } from '../../book/types.ts';
 import { icon } from '../kit/icon.ts';
 import { roam } from '../kit/popup.ts';
 import type { Screen } from '../screen.ts';
-import type { Shell } from '../shell.ts';
+import type { Shell } from '../frame.ts';
 import { verbs } from '../verbs.ts';
 import type { SheetEntry, Workbook } from '../workbook.ts';
 import { openSheetMenu } from './sheet-menu.ts';

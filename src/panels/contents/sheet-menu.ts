@@ -1,4 +1,4 @@
-import type { Shell } from '../shell.ts';
+import type { Shell } from '../frame.ts';
 import { openMenu, type MenuItem } from '../kit/menu.ts';
 import { verbs } from '../verbs.ts';
 import type { SheetEntry, Workbook } from '../workbook.ts';

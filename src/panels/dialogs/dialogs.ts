@@ -1,4 +1,4 @@
-import type { Shell } from '../shell.ts';
+import type { DialogName, Shell } from '../frame.ts';
 import type { Workbook } from '../workbook.ts';
 import { about } from './about.ts';
 import { addSheet } from './add-sheet.ts';
@@ -11,19 +11,6 @@ import { replace } from './replace.ts';
 import { settings } from './settings.ts';
 import { sheetProperties } from './sheet-properties.ts';
 import { target } from './target.ts';
-
-export type DialogName =
-  | 'replace'
-  | 'quantity'
-  | 'target'
-  | 'settings'
-  | 'names'
-  | 'format'
-  | 'sheet'
-  | 'add-sheet'
-  | 'keyboard'
-  | 'about'
-  | 'function';
 
 type Open = (workbook: Workbook, shell: Shell, about?: string) => void;
 

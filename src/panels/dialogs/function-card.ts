@@ -4,7 +4,7 @@ import { sources } from '../../../functions/sources.ts';
 import { openDialogBox } from '../kit/dialog.ts';
 import { measure } from '../kit/quantities.ts';
 import { isOptional } from '../entry/helper.ts';
-import type { Shell } from '../shell.ts';
+import type { Shell } from '../frame.ts';
 import type { Workbook } from '../workbook.ts';
 
 /** Everything the library says about one function, from its definition. */

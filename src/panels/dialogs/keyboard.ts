@@ -1,6 +1,6 @@
 import { html } from 'lit-html';
 import { openDialogBox } from '../kit/dialog.ts';
-import type { Shell } from '../shell.ts';
+import type { Shell } from '../frame.ts';
 import type { Workbook } from '../workbook.ts';
 
 /** Keys of the grid and the entry line, which are gestures and no commands. */

@@ -3,7 +3,7 @@ import { Trash2 } from 'lucide-static';
 import { fieldsOf, openDialogBox } from '../kit/dialog.ts';
 import { icon } from '../kit/icon.ts';
 import { shown } from '../kit/written.ts';
-import type { Shell } from '../shell.ts';
+import type { Shell } from '../frame.ts';
 import { verbs } from '../verbs.ts';
 import type { NameEntry, Workbook } from '../workbook.ts';
 

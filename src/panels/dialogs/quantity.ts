@@ -2,7 +2,7 @@ import { html } from 'lit-html';
 import { quantityNames } from '../../../functions/quantities/names.ts';
 import { units } from '../../../functions/quantities/units.ts';
 import { openDialogBox } from '../kit/dialog.ts';
-import type { Shell } from '../shell.ts';
+import type { Shell } from '../frame.ts';
 import { verbs } from '../verbs.ts';
 import type { Workbook } from '../workbook.ts';
 

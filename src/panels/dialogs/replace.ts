@@ -1,7 +1,7 @@
 import { html } from 'lit-html';
 import { openDialogBox } from '../kit/dialog.ts';
 import { signal } from '../kit/signals.ts';
-import type { Shell } from '../shell.ts';
+import type { Shell } from '../frame.ts';
 import { verbs } from '../verbs.ts';
 import type { SearchFor, Workbook } from '../workbook.ts';
 

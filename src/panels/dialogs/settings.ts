@@ -1,7 +1,7 @@
 import { html } from 'lit-html';
 import type { Settings } from '../../book/types.ts';
 import { openDialogBox } from '../kit/dialog.ts';
-import type { Shell } from '../shell.ts';
+import type { Shell } from '../frame.ts';
 import { verbs } from '../verbs.ts';
 import type { Workbook } from '../workbook.ts';
 

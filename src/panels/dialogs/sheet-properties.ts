@@ -1,7 +1,7 @@
 import { html } from 'lit-html';
 import { phases, type SheetProperties } from '../../book/types.ts';
 import { fieldsOf, openDialogBox } from '../kit/dialog.ts';
-import type { Shell } from '../shell.ts';
+import type { Shell } from '../frame.ts';
 import { verbs } from '../verbs.ts';
 import type { Workbook } from '../workbook.ts';
 

@@ -1,6 +1,6 @@
 import { html } from 'lit-html';
 import { fieldsOf, openDialogBox } from '../kit/dialog.ts';
-import type { Shell } from '../shell.ts';
+import type { Shell } from '../frame.ts';
 import { verbs } from '../verbs.ts';
 import type { Workbook } from '../workbook.ts';
 

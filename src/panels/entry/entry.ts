@@ -4,7 +4,7 @@ import { tokensOf } from '../../formula/tokens.ts';
 import { mount } from '../kit/mount.ts';
 import { computed, signal } from '../kit/signals.ts';
 import { shown } from '../kit/written.ts';
-import type { Shell } from '../shell.ts';
+import type { Shell } from '../frame.ts';
 import type { Workbook } from '../workbook.ts';
 import { helper, type HelperState } from './helper.ts';
 import { nameBox } from './name-box.ts';

@@ -2,7 +2,7 @@ import { html } from 'lit-html';
 import type { AnyDefinition, Parameter } from '../../../functions/define.ts';
 import { callAtCaret } from '../../formula/caret.ts';
 import { measure } from '../kit/quantities.ts';
-import type { Shell } from '../shell.ts';
+import type { Shell } from '../frame.ts';
 import type { Workbook } from '../workbook.ts';
 import type { Stem, Suggestion } from './suggest.ts';
 

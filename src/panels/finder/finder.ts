@@ -1,7 +1,7 @@
 import { html } from 'lit-html';
 import { openDialogBox } from '../kit/dialog.ts';
 import { computed, signal } from '../kit/signals.ts';
-import type { Shell } from '../shell.ts';
+import type { Shell } from '../frame.ts';
 import type { Workbook } from '../workbook.ts';
 import { search, type Found } from './search.ts';
 

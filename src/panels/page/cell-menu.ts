@@ -1,5 +1,5 @@
 import { openMenu, type MenuItem, type MenuPlace } from '../kit/menu.ts';
-import type { Shell } from '../shell.ts';
+import type { Shell } from '../frame.ts';
 import type { Workbook } from '../workbook.ts';
 
 export type MenuOn = 'cell' | 'row' | 'column' | 'corner';

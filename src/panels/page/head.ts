@@ -1,6 +1,6 @@
 import { html } from 'lit-html';
 import { shape } from '../kit/shape.ts';
-import type { Shell } from '../shell.ts';
+import type { Shell } from '../frame.ts';
 import type { Point, Shape, Workbook } from '../workbook.ts';
 import { toleranceMenu } from './tolerance.ts';
 

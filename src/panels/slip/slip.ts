@@ -4,7 +4,7 @@ import { icon } from '../kit/icon.ts';
 import { shape } from '../kit/shape.ts';
 import { shown, written } from '../kit/written.ts';
 import type { Screen } from '../screen.ts';
-import type { Shell } from '../shell.ts';
+import type { Shell } from '../frame.ts';
 import { verbs } from '../verbs.ts';
 import type { Fact, Link, SlipView, Workbook } from '../workbook.ts';
 

@@ -2,7 +2,7 @@ import { html } from 'lit-html';
 import { Trash2 } from 'lucide-static';
 import { mark } from '../bar/mark.ts';
 import { icon } from '../kit/icon.ts';
-import type { Shell } from '../shell.ts';
+import type { Shell } from '../frame.ts';
 import { verbs } from '../verbs.ts';
 import type { KeptEntry, StartView, Workbook } from '../workbook.ts';
 import { pictureOf } from './pictures.ts';
@@ -21,8 +21,7 @@ export function startPage(workbook: Workbook, shell: Shell) {
       </p>
     </header>
     ${trouble ? html`<p class="remark" role="alert">${trouble}</p>` : ''}
-    ${damaged ? unreadable(damaged, workbook) : ''}
-    ${kept.length > 0 ? goOn(kept, workbook) : ''}
+    ${damaged ? unreadable(damaged, workbook) : ''} ${kept.length > 0 ? goOn(kept, workbook) : ''}
     <section aria-labelledby="begin">
       <h2 id="begin">${kept.length > 0 ? 'or begin' : 'begin'}</h2>
       <ul class="cards">

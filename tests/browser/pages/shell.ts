@@ -1,6 +1,7 @@
 import { createGrid } from '../../../src/grid/index.ts';
 import { createScreen } from '../../../src/panels/screen.ts';
-import { openShell, type Shell } from '../../../src/panels/shell.ts';
+import type { Shell } from '../../../src/panels/frame.ts';
+import { openShell } from '../../../src/panels/shell.ts';
 import { testModel } from './grid-content.ts';
 import { paperWorkbook, type PaperWorkbook } from './shell-content.ts';
 

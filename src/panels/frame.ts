@@ -1,0 +1,27 @@
+/** Dialogs by what they are about. */
+export type DialogName =
+  | 'replace'
+  | 'quantity'
+  | 'target'
+  | 'settings'
+  | 'names'
+  | 'format'
+  | 'sheet'
+  | 'add-sheet'
+  | 'keyboard'
+  | 'about'
+  | 'function';
+
+/** What panels ask of the frame around them. */
+export interface Shell {
+  /** An empty element for the grid, sized by the layout. */
+  readonly grid: HTMLElement;
+  find(): void;
+  open(dialog: DialogName, about?: string): void;
+  /** Runs a command, by way of the dialog that asks for what it needs. */
+  choose(id: string): void;
+  /** A key pressed while a cell is being typed in: true if the suggestions took it. */
+  suggest(event: KeyboardEvent): boolean;
+  /** Keys as this machine's keyboard writes them. */
+  keys(keys: string): string;
+}
