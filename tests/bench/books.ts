@@ -42,3 +42,13 @@ export function bookOf(
 export function firstSheet({ document }: Book): string {
   return document.sheets[0]?.id ?? '';
 }
+
+/** Milliseconds of the processor since then: other work on the machine does not count. */
+export function processorTime(since: NodeJS.CpuUsage): number {
+  const { user, system } = process.cpuUsage(since);
+  return (user + system) / 1000;
+}
+
+export function median(times: readonly number[]): number {
+  return times.toSorted((a, b) => a - b)[Math.floor(times.length / 2)] ?? Number.NaN;
+}
