@@ -37,7 +37,9 @@ function score(definition: AnyDefinition, stem: string): number {
   const last = wanted.at(-1) ?? '';
   if (wanted.length === 1 && name.startsWith(last)) return 100 - name.length;
   const phrase = wanted.join(' ');
-  if (definition.search.some((words) => words.toLowerCase().includes(phrase))) return 60;
+  const asked = definition.search.map((words) => words.toLowerCase());
+  if (asked.includes(phrase)) return 70;
+  if (asked.some((words) => words.includes(phrase))) return 60;
   const known = split(
     [
       name,

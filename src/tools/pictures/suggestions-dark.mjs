@@ -1,0 +1,11 @@
+/** Asking by trade words in the entry line. */
+export const scene = {
+  file: 'dist/pictures/suggestions-dark.png',
+  viewport: { width: 1280, height: 800 },
+  async set(page) {
+    await page.click('.card >> text=Harbour Hours');
+    await page.waitForSelector('.grid[data-ready]');
+    await page.click('.strip button[aria-label^="Fill side"]');
+    await page.fill('.entry-text', '=how far');
+  },
+};
