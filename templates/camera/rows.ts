@@ -38,8 +38,9 @@ const order = [
   'sinks',
   'againstHead',
   'sets',
-  'closes',
-  'needs',
+  'fromA',
+  'wants',
+  'inWords',
   'mains',
 ] as const;
 
@@ -69,9 +70,9 @@ const ofA = (name: RowName): string => `$B$${rowOf(name)}`;
 /** Exposure index and time, as the exposure equation wants them. */
 const metered = (column: CameraColumn): string => `${at(column, 'meterAt')},${at(column, 'time')}`;
 
-/** "0.64 stop more": how much light a camera’s own stop needs against camera A’s. */
-function needs(column: CameraColumn): string {
-  const off = `STOPS(${at(column, 'grey')},${ofA('grey')})`;
+/** "0.64 stop more": how much light a camera’s own stop wants against camera A’s. */
+function inWords(column: CameraColumn): string {
+  const off = at(column, 'wants');
   const size = `ROUND(ABS(${off}),2)`;
   return `=IF(${size}=0,"as camera A",${size}&IF(${size}>1," stops"," stop")&IF(${off}>0," more"," less"))`;
 }
@@ -84,15 +85,19 @@ export const lines: Readonly<Partial<Record<RowName, Line>>> = {
   speed: { label: 'Speed', cell: (_, { speed }) => choice(speed, 'iso') },
   rate: { label: 'Frame rate', cell: (_, { rate }) => choice(rate, 'frameRate') },
   shutter: {
-    label: 'Shutter, angle or time',
-    cell: (_, { shutter }) => ({ typed: shutter, role: 'choice' }),
+    label: 'Shutter',
+    cell: (_, { shutter }) => ({
+      typed: shutter,
+      role: 'choice',
+      note: 'An angle or a time: 180° or 1/50 s.',
+    }),
   },
   filters: { label: 'Filters lose', cell: (_, { filters }) => choice(filters, 'stops') },
   stop: {
-    label: 'Taking stop or T-number',
+    label: 'Stop or T-number',
     cell: (_, { stop }) => ({
       ...choice(stop, 'fNumber'),
-      note: 'The T-number where the lens has one: it counts what the glass takes.',
+      note: 'The taking stop; the T-number where the lens has one: it counts what the glass takes.',
     }),
   },
   white: { label: 'White', cell: (_, { white }) => choice(white, 'colourTemperature') },
@@ -114,13 +119,13 @@ export const lines: Readonly<Partial<Record<RowName, Line>>> = {
     cell: (column) => ({ typed: `=EIAFTER(${at(column, 'speed')},${at(column, 'filters')})` }),
   },
   grey: {
-    label: 'Its stop puts at grey',
+    label: 'Middle grey',
     cell: (column) => ({
       typed: `=SPOTLUMINANCE(${at(column, 'stop')},${metered(column)},${fixed.spot})`,
     }),
   },
   key: {
-    label: 'Key for its stop, dome',
+    label: 'Key on a dome',
     cell: (column) => ({
       typed: `=INCIDENTLUX(${at(column, 'stop')},${metered(column)},${fixed.dome})`,
     }),
@@ -133,7 +138,7 @@ export const lines: Readonly<Partial<Record<RowName, Line>>> = {
     }),
   },
   sinks: {
-    label: 'Sinks into noise below',
+    label: 'Noise below',
     cell: (column) => ({
       typed: `=LEVELAT(${at(column, 'grey')},-(${at(column, 'below')}+${at(column, 'greySits')}))`,
       quantity: 'luminance',
@@ -143,13 +148,17 @@ export const lines: Readonly<Partial<Record<RowName, Line>>> = {
     label: 'Sets',
     cell: (column) => ({ typed: `=SPOTF(${ofA('grey')},${metered(column)},${fixed.spot})` }),
   },
-  closes: {
-    label: 'Against A’s stop',
+  fromA: {
+    label: 'From A’s stop',
     cell: (column) => ({ typed: `=FSTOPS(${at(column, 'sets')},${ofA('stop')})` }),
   },
-  needs: {
-    label: 'Light for its own stop',
-    cell: (column) => ({ typed: needs(column), quantity: 'text', align: 'right' }),
+  wants: {
+    label: 'Its stop wants',
+    cell: (column) => ({ typed: `=STOPS(${at(column, 'grey')},${ofA('grey')})` }),
+  },
+  inWords: {
+    label: 'in words',
+    cell: (column) => ({ typed: inWords(column), quantity: 'text', align: 'right' }),
   },
 };
 

@@ -77,13 +77,13 @@ export const expected: readonly Expected[] = [
   shed('B25', 0.0095, 'the tint from the note, with its decimal comma'),
   on('Camera', 'B15', 6.25, 'camera A is that of the sail loft: 8 · 12.5 / 16'),
   on('Camera', 'C15', 4, 'camera B is that of the boat shed: 8 · 12.5 / 25'),
-  on('Camera', 'C22', '0.64 stop less', 'log2(1250 / 800)'),
+  on('Camera', 'C23', '0.64 stop less', 'log2(1250 / 800)'),
   on('Tungsten dimming', 'E10', '28 mired too warm', '10⁶ / (3200 · 2^−(0.42 / 3.4)) − 312.5'),
   // 23 September at 55° north, 1.5° west: declination −0.1° at sunrise, −0.2° at noon and −0.3° at
   // sunset, the sun 7 min 30 s early (almanac, from memory): on the meridian at 12:58.5.
-  on('Sun', 'B7', clock(6, 53.2), 'cos H = −0.0231, H = 6 h 5.3 min', 2 / 1440),
-  on('Sun', 'D7', clock(19, 2.7), 'cos H = −0.0181, H = 6 h 4.2 min', 2 / 1440),
-  on('Sun', 'D8', 34.8, '90 − 55 − 0.2', 0.1),
+  on('Sun', 'B6', clock(6, 53.2), 'cos H = −0.0231, H = 6 h 5.3 min', 2 / 1440),
+  on('Sun', 'D6', clock(19, 2.7), 'cos H = −0.0181, H = 6 h 4.2 min', 2 / 1440),
+  on('Sun', 'D7', 34.8, '90 − 55 − 0.2', 0.1),
 ];
 
 /** Cells that wait, and for what. */

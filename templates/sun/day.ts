@@ -3,8 +3,8 @@ import type { PlannedCell } from '../plan.ts';
 
 const place = '$B$2,$D$2,$D$3';
 /** The day itself, should a time of day have been typed with it. */
-const date = 'INT($B$3)';
-const wanted = '$B$5';
+const date = 'INT($B$1)';
+const wanted = '$B$3';
 
 /** Altitude or azimuth at a time of that day: a share of it, as spreadsheets count. */
 export const altitudeAt = (time: string): string => `SUNALTITUDE(${date}+${time},${place})`;
@@ -18,7 +18,7 @@ export const timeOfDay = (moment: string): PlannedCell => ({
   quantity: 'dateTime',
 });
 
-const countingRow = 37;
+const countingRow = 36;
 const lowest = `$B$${countingRow + 1}`;
 const cosine = `$B$${countingRow + 2}`;
 const halfOfIt = `$B$${countingRow + 3}`;
@@ -42,13 +42,13 @@ function passes(
 }
 
 export const day = {
-  sunrise: `SUNRISE($B$3,${place})`,
-  sunset: `SUNSET($B$3,${place})`,
+  sunrise: `SUNRISE($B$1,${place})`,
+  sunset: `SUNSET($B$1,${place})`,
   /** Half-way between the two. */
-  highestAt: '$B$7+MOD($D$7-$B$7,1)/2',
-  highest: altitudeAt('$B$8'),
-  aboveFrom: passes(`$B$8-${halfOfIt}`, ['not that high', 'all day']),
-  aboveUntil: passes(`$B$8+${halfOfIt}`, ['', '']),
+  highestAt: '$B$6+MOD($D$6-$B$6,1)/2',
+  highest: altitudeAt('$B$7'),
+  aboveFrom: passes(`$B$7-${halfOfIt}`, ['not that high', 'all day']),
+  aboveUntil: passes(`$B$7+${halfOfIt}`, ['', '']),
 };
 
 const sine = (angle: string): string => `SIN(RADIANS(${angle}))`;
@@ -60,10 +60,10 @@ const sine = (angle: string): string => `SIN(RADIANS(${angle}))`;
 export const counting: Readonly<Record<string, PlannedCell>> = {
   [`A${countingRow}`]: heading('How these times were counted'),
   [`A${countingRow + 1}`]: words('Lowest'),
-  [`B${countingRow + 1}`]: { typed: `=${altitudeAt('$B$8-0.5')}`, decimals: 1 },
+  [`B${countingRow + 1}`]: { typed: `=${altitudeAt('$B$7-0.5')}`, decimals: 1 },
   [`A${countingRow + 2}`]: words('Hour angle, cosine'),
   [`B${countingRow + 2}`]: {
-    typed: `=(2*${sine(wanted)}-${sine('$D$8')}-${sine(lowest)})/(${sine('$D$8')}-${sine(lowest)})`,
+    typed: `=(2*${sine(wanted)}-${sine('$D$7')}-${sine(lowest)})/(${sine('$D$7')}-${sine(lowest)})`,
     quantity: 'number',
   },
   [`A${countingRow + 3}`]: words('as share of a day'),

@@ -42,7 +42,7 @@ export function hourRow(row: number, first: boolean): Record<string, PlannedCell
       typed: `=ROUND(${light},1-INT(LOG10(MAX(${light},0.01))))`,
       quantity: 'illuminance',
     },
-    [`F${row}`]: { typed: `=STOPS(${light},SUNLUX($D$8))`, decimals: 1 },
+    [`F${row}`]: { typed: `=STOPS(${light},SUNLUX($D$7))`, decimals: 1 },
     [`G${row}`]: {
       typed: `=IF(${altitude}>0,1/TAN(RADIANS(${altitude})),"")`,
       quantity: 'length',

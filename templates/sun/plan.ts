@@ -14,7 +14,7 @@ export interface PlannedDay {
   readonly ahead: string;
 }
 
-const head = 11;
+const head = 10;
 const last = head + hours;
 
 const cautions = [
@@ -41,14 +41,16 @@ export const sunSheet = ({
   template: 'sun',
   widths: [136, 108, 108, 108, 132, 112, 124],
   cells: {
-    A1: words('Place'),
-    B1: choice(place, 'text'),
+    A1: words('Date'),
+    B1: asDate(date),
+    C1: words('Place'),
+    D1: choice(place, 'text'),
     A2: words('Latitude'),
     B2: { ...choice(latitude, 'angle'), note: 'Degrees; north is positive, south negative.' },
     C2: words('Longitude'),
     D2: { ...choice(longitude, 'angle'), note: 'Degrees; east is positive, west negative.' },
-    A3: words('Date'),
-    B3: asDate(date),
+    A3: words('Sun above'),
+    B3: choice('10°', 'angle'),
     C3: words('Ahead of UTC'),
     D3: {
       ...choice(ahead, 'duration'),
@@ -58,20 +60,18 @@ export const sunSheet = ({
     B4: asDate('04:00'),
     C4: words('every'),
     D4: asDate('01:00'),
-    A5: words('Sun above'),
-    B5: choice('10°', 'angle'),
-    A7: words('Sunrise'),
-    B7: timeOfDay(day.sunrise),
-    C7: words('Sunset'),
-    D7: timeOfDay(day.sunset),
-    A8: words('Highest at'),
-    B8: timeOfDay(day.highestAt),
-    C8: words('Altitude then'),
-    D8: { typed: `=${day.highest}`, decimals: 1 },
-    A9: words('Above it from'),
-    B9: day.aboveFrom,
-    C9: words('until'),
-    D9: day.aboveUntil,
+    A6: words('Sunrise'),
+    B6: timeOfDay(day.sunrise),
+    C6: words('Sunset'),
+    D6: timeOfDay(day.sunset),
+    A7: words('Highest at'),
+    B7: timeOfDay(day.highestAt),
+    C7: words('Altitude then'),
+    D7: { typed: `=${day.highest}`, decimals: 1 },
+    A8: words('Above it from'),
+    B8: day.aboveFrom,
+    C8: words('until'),
+    D8: day.aboveUntil,
     ...captions(head),
     ...Object.assign(
       {},
