@@ -73,7 +73,7 @@ export const camera: Readonly<Record<string, PlannedCell>> = Object.fromEntries(
     // Column F is wide, for verdicts: a value at its far end would stand apart from its label.
     const placed: PlannedCell = address.startsWith('F') ? { ...cell, align: 'left' } : cell;
     return [
-      [before, { typed: `'${label}` }],
+      [before, { typed: label }],
       [address, placed],
     ];
   }),

@@ -12,7 +12,7 @@ const columns = {
   point: { caption: 'Point', width: 172 },
   wanted: { caption: 'Wanted', width: 100, numbers: true },
   reading: { caption: 'Reading', width: 112, numbers: true },
-  meter: { caption: 'Meter', width: 92 },
+  meter: { caption: 'Meter', width: 98 },
   fromKey: { caption: 'From key', width: 94, numbers: true },
   verdict: { caption: 'Verdict', width: 188 },
   light: { caption: 'Light', width: 90, numbers: true },
@@ -66,7 +66,7 @@ export function captionRow(
       Object.entries(captions).map(([name, words]) => [
         name,
         {
-          typed: `'${words}`,
+          typed: words,
           bold: true,
           ...('numbers' in columns[name as ColumnName] && { align: 'right' }),
         },

@@ -38,7 +38,7 @@ export function pointRow(
   const agrees = `${of('verdict')}="agrees"`;
   const moved = `NEWDISTANCE(${of('standsAt')},${of('light')}`;
   return row(at, {
-    point: { typed: `'${point}` },
+    point: { typed: point },
     wanted: isKey ? { typed: `=${fixed('exposeKey')}` } : choice(wanted ?? '', 'stops'),
     reading: { role: 'reading', target: `=${goal}` },
     meter: choice(meter, 'text'),
@@ -100,7 +100,7 @@ export function spotRow({ point, wanted }: PlannedSpot, at: number): Record<stri
   const above = `${fixed('above')}-${fixed('greySits')}`;
   const below = `${fixed('below')}+${fixed('greySits')}`;
   return row(at, {
-    point: { typed: `'${point}` },
+    point: { typed: point },
     wanted: choice(wanted ?? '', 'stops'),
     reading: { role: 'reading', quantity: 'luminance' },
     meter: { typed: 'spot', role: 'given', quantity: 'text' },
@@ -130,7 +130,7 @@ export function colourRow(source: string, at: number): Record<string, PlannedCel
   const of = (column: ColumnName): string => cell(column, at);
   const off = of('fromKey');
   return row(at, {
-    point: { typed: `'${source}` },
+    point: { typed: source },
     wanted: { role: 'reading', quantity: 'duv' },
     reading: { role: 'reading', quantity: 'colourTemperature' },
     fromKey: { typed: `=MIREDSHIFT(${fixed('white')},${of('reading')})` },
