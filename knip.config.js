@@ -20,6 +20,7 @@ export default {
     'src/tools/*.mjs',
     'src/tools/generate/*.{mjs,ts}',
     'src/tools/pictures/*.mjs',
+    'templates/*/plan.ts',
     'tests/**/*.test.ts',
     'tests/bench/*.bench.ts',
     'tests/browser/pages/*.html',
