@@ -1,4 +1,5 @@
-import type { CellPlace, Engine, ExplainedArgument } from '../engine/types.ts';
+import { outerCall } from '../engine/index.ts';
+import type { CellBlock, CellPlace, Engine } from '../engine/types.ts';
 
 /** log2(340 / 250): what the same light differs by between the two receptors' usual constants. */
 const remark = 'Dome against flat: up to 0.44 stop of the difference is the meter; meter alike.';
@@ -10,16 +11,15 @@ const incident = ['dome', 'flat'];
  * its own arguments, or one cell further back, where the readings were turned into f-numbers.
  */
 export function receptorRemark(engine: Engine, place: CellPlace): string | undefined {
-  const { call } = engine.explain(place);
+  const call = outerCall(engine, place);
   if (!call) return undefined;
-  const meters = new Set(call.args.flatMap((argument) => meterOf(engine, argument) ?? []));
+  const meters = new Set(call.blocks.flatMap((block) => meterOf(engine, block) ?? []));
   return meters.size > 1 ? remark : undefined;
 }
 
 /** How the reading in the cell that an argument points at was metered. */
-function meterOf(engine: Engine, { block }: ExplainedArgument): string | undefined {
+function meterOf(engine: Engine, block: CellBlock | undefined): string | undefined {
   if (!block) return undefined;
-  const { call } = engine.explain({ sheet: block.sheet, ...block.from });
-  const meter = call?.args.find(({ name }) => name === 'meter')?.value;
+  const meter = outerCall(engine, { sheet: block.sheet, ...block.from })?.given('meter');
   return typeof meter === 'string' && incident.includes(meter) ? meter : undefined;
 }

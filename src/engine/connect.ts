@@ -2,6 +2,7 @@ import type { Book } from '../book/types.ts';
 import { evaluateText } from './evaluate.ts';
 import { explainCell } from './explain.ts';
 import { follow } from './follow.ts';
+import { inspectable } from './inspect.ts';
 import { Model } from './model.ts';
 import { readValue } from './read.ts';
 import type { CellPlace, CellValue, Engine, EngineOptions, Recalculated } from './types.ts';
@@ -13,7 +14,8 @@ export function connectEngine(book: Book, options: EngineOptions = {}): Engine {
 
   const stop = book.listen((change) => {
     const recalculated = follow(model, change);
-    if (!recalculated.all && recalculated.cells.length === 0) return;
+    const { all, cells, reread = [] } = recalculated;
+    if (!all && cells.length === 0 && reread.length === 0) return;
     for (const heard of [...listeners]) heard(recalculated);
   });
 
@@ -24,7 +26,7 @@ export function connectEngine(book: Book, options: EngineOptions = {}): Engine {
       : readValue(model, model.calculator.getCellValue(address), place, place.sheet);
   }
 
-  return {
+  const engine: Engine = {
     valueOf,
     quantityOf: (place) => model.quantities.of(place),
     explain: (place) => explainCell(model, place, valueOf(place)),
@@ -39,4 +41,5 @@ export function connectEngine(book: Book, options: EngineOptions = {}): Engine {
       model.close();
     },
   };
+  return inspectable(engine, model);
 }

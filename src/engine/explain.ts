@@ -38,13 +38,13 @@ export function explainCell(model: Model, spot: CellPlace, value: CellValue): Ex
   };
 }
 
-interface LibraryCall {
+export interface LibraryCall {
   readonly definition: AnyDefinition;
   readonly call: Call;
 }
 
 /** The first function of the library from the outside in: of `ROUND(STOPS(B2,C2),1)`, STOPS. */
-function outermost(node: Node): LibraryCall | undefined {
+export function outermost(node: Node): LibraryCall | undefined {
   if (node.kind === 'call') {
     const definition = byName.get(node.name);
     return definition ? { definition, call: node } : firstOf(node.arguments);

@@ -2,6 +2,7 @@ import { cellAt, spotOf } from '../book/look.ts';
 import type { Change, Effect, Id, LinesEffect } from '../book/types.ts';
 import { cellKey, type CellKey, type Model } from './model.ts';
 import { calculating } from './settings.ts';
+import type { Reread } from './quantities.ts';
 import type { CellPlace, Recalculated } from './types.ts';
 
 /** Above this share of the book's cells, reading the book anew is quicker than cell by cell. */
@@ -12,7 +13,7 @@ const muchCells = 2_000;
 /** Above this number of changed cells, listeners are told that everything may have. */
 const manyChanges = 5_000;
 
-const everything: Recalculated = { all: true, cells: [] };
+const everything: Recalculated = { all: true, cells: [], reread: 'all' };
 
 /** Brings the calculator to where the book is after a change, by the shortest way that is sure. */
 export function follow(model: Model, { effects }: Change): Recalculated {
@@ -27,9 +28,27 @@ export function follow(model: Model, { effects }: Change): Recalculated {
     return everything;
   }
   const runs = effects.filter(isRun);
-  const quantities = runs.length > 0 || changesQuantities(model, effects);
-  const cells = recalculate(model, runs, touched, quantities);
-  return shift || cells.length > manyChanges ? everything : { all: false, cells };
+  const reread = rereadQuantities(model, effects, runs.length > 0);
+  const cells = recalculate(model, runs, touched, reread);
+  if (shift) return everything;
+  const read = reread === 'all' ? reread : reread.read;
+  return cells.length > manyChanges
+    ? { ...everything, reread: read }
+    : { all: false, cells, reread: read };
+}
+
+/** What cells measure, brought up to the change before anything is calculated from it. */
+function rereadQuantities(
+  model: Model,
+  effects: readonly Effect[],
+  moved: boolean,
+): Reread | 'all' {
+  const around = effects.some(({ kind }) => kind === 'lineProperties' || kind === 'areas');
+  if (moved || around) {
+    model.quantities.forget();
+    return 'all';
+  }
+  return model.quantities.follow(changedQuantities(model, effects)) ?? 'all';
 }
 
 function touchedBy(
@@ -51,23 +70,22 @@ function touchedBy(
   return touched;
 }
 
-/** Whether cells may measure something else than before. A number for a number changes nothing. */
-function changesQuantities(model: Model, effects: readonly Effect[]): boolean {
-  return effects.some((effect) => {
-    if (effect.kind !== 'cells') return effect.kind === 'lineProperties' || effect.kind === 'areas';
+/** Cells that may measure something else than before. A number for a number changes nothing. */
+function changedQuantities(model: Model, effects: readonly Effect[]): readonly CellPlace[] {
+  return effects.flatMap((effect) => {
+    if (effect.kind !== 'cells') return [];
     const { sheet } = effect;
-    return effect.cells.some(({ row, column }) => {
-      const spot = spotOf(model.document, { sheet, row, column });
+    return effect.cells.flatMap(({ row, column, content }): readonly CellPlace[] => {
+      const spot = content ? spotOf(model.document, { sheet, row, column }) : undefined;
       const address = spot && model.address(spot);
-      if (!address) return false;
-      if (model.calculator.doesCellHaveFormula(address)) return true;
+      if (!address) return [];
+      if (model.calculator.doesCellHaveFormula(address)) return [spot];
       const now = cellAt(model.document, { sheet, row, column })?.content.kind ?? 'blank';
-      if (now === 'formula' || model.quantities.isOther(spot)) return true;
+      if (now === 'formula' || model.quantities.isOther(spot)) return [spot];
       // Ranges pass over blanks and texts, so one more or one less number can make them mixed.
       const before = typeof model.calculator.getCellValue(address);
-      return (
-        (before === 'number' || before === 'boolean') !== (now === 'number' || now === 'truth')
-      );
+      const counted = before === 'number' || before === 'boolean';
+      return counted !== (now === 'number' || now === 'truth') ? [spot] : [];
     });
   });
 }
@@ -145,19 +163,31 @@ function recalculate(
   model: Model,
   runs: readonly LinesEffect[],
   touched: ReadonlyMap<CellKey, Touched>,
-  quantities: boolean,
+  reread: Reread | 'all',
 ): readonly CellPlace[] {
-  if (quantities) model.quantities.forget();
   const changed = together(model, () => {
     for (const run of runs) shiftLines(model, run);
     for (const { sheet, row, column } of touched.values()) model.put(sheet, row, column);
   });
-  const again = quantities ? together(model, () => retell(model)) : [];
-  return [...changed, ...again].flatMap((cell): CellPlace[] =>
+  const others = reread === 'all' ? [] : reread.others;
+  const again = reread === 'all' || others.length > 0 ? together(model, () => retell(model)) : [];
+  const cells = [...changed, ...again].flatMap((cell): CellPlace[] =>
     'address' in cell
       ? [{ sheet: model.sheetId(cell.sheet), row: cell.row, column: cell.col }]
       : [],
   );
+  return withOthers(cells, others);
+}
+
+/** A cell that measures something else is shown otherwise, though its value be the same. */
+function withOthers(
+  cells: readonly CellPlace[],
+  others: readonly CellPlace[],
+): readonly CellPlace[] {
+  if (others.length === 0) return cells;
+  const keyOf = ({ sheet, row, column }: CellPlace) => `${sheet} ${row} ${column}`;
+  const told = new Set(cells.map(keyOf));
+  return [...cells, ...others.filter((spot) => !told.has(keyOf(spot)))];
 }
 
 /** Calculates once after all of it. HyperFormula’s `batch` looks through what it holds at each step. */

@@ -1,6 +1,10 @@
 import { prepare } from './door.ts';
 
 export { connectEngine } from './connect.ts';
+export { inspect, outerCall } from './inspect.ts';
+export type { Inspection, OuterCall } from './inspect.ts';
+export type * from './findings.ts';
+export type { Kind, KnownKind } from './kinds.ts';
 export type * from './types.ts';
 
 let names: ReadonlySet<string> | undefined;

@@ -1,34 +1,38 @@
-import { byName } from '../../functions/index.ts';
-import {
-  lightQuantities,
-  quantityNames,
-  type QuantityName,
-} from '../../functions/quantities/names.ts';
-import type { BinaryOperator, Call, Node } from '../formula/types.ts';
-import { products, quotients } from './algebra.ts';
-import { agreed, type Kind } from './kinds.ts';
+import type { QuantityName } from '../../functions/quantities/names.ts';
+import type { Call, Node } from '../formula/types.ts';
+import { callKind } from './calls.ts';
+import { shownAs } from './dimensions.ts';
+import type { Finding, Part } from './findings.ts';
+import type { Handed } from './handed.ts';
+import { agreed, type Kind, type KnownKind } from './kinds.ts';
+import { operation } from './operations.ts';
 import type { Placed, PlacedCells } from './placed.ts';
-import { ordinary } from './ordinary.ts';
+import { writtenNumber } from './written.ts';
 
-/** What the cells behind a reference measure: one quantity, or undefined when they differ. */
-export type AskCells = (cells: PlacedCells) => Kind;
+/** What the cells behind a reference measure, each kind once. */
+export type AskCells = (cells: PlacedCells) => readonly Kind[];
 
-interface Context {
+/** Where a formula stands while it is read. */
+export interface Reading {
   readonly references: readonly Placed[];
   readonly ask: AskCells;
+  /** Hears what does not go together; without it nobody listens. */
+  readonly hear?: (finding: Finding) => void;
+  /** A part of the formula as people write it. */
+  readonly textOf?: (node: Node) => string;
 }
 
-/** What a formula comes to, read from its text alone. A first version: the unit check goes further. */
+/** What a formula comes to, read from its text alone. */
 export function inferQuantity(
   tree: Node,
   references: readonly Placed[],
   ask: AskCells,
 ): QuantityName | undefined {
-  const kind = kindOf(tree, { references, ask });
-  return kind === 'any' ? undefined : kind;
+  return shownAs(kindOf(tree, { references, ask }));
 }
 
-function kindOf(node: Node, context: Context): Kind {
+/** The same, before it is given the name of a quantity. */
+export function kindOf(node: Node, reading: Reading): Kind {
   switch (node.kind) {
     case 'number':
       return 'any';
@@ -40,81 +44,92 @@ function kindOf(node: Node, context: Context): Kind {
     case 'array':
       return undefined;
     case 'reference':
-      return referenceKind(context.references[node.slot], context.ask);
+      return agreed(kindsOf(node, reading));
     case 'sign':
-      return kindOf(node.argument, context);
     case 'percent':
-      return 'any';
+      return kindOf(node.argument, reading);
     case 'binary':
-      return operations[node.operator](
-        kindOf(node.left, context),
-        kindOf(node.right, context),
-        node.right,
-      );
+      return binaryKind(node, reading);
     case 'call':
-      return callKind(node, context);
+      return callKind(handedTo(node, reading));
   }
 }
 
-function referenceKind(placed: Placed | undefined, ask: AskCells): Kind {
-  if (placed === undefined || placed.kind === 'refused') return undefined;
-  return placed.kind === 'expression'
-    ? kindOf(placed.tree, { references: placed.references, ask })
-    : ask(placed);
+/** Every kind in a part of a formula: a range may hold several. */
+function kindsOf(node: Node, reading: Reading): readonly Kind[] {
+  if (node.kind !== 'reference') return [kindOf(node, reading)];
+  const placed = reading.references[node.slot];
+  if (placed === undefined || placed.kind === 'refused') return [undefined];
+  if (placed.kind !== 'expression') return reading.ask(placed);
+  return [kindOf(placed.tree, inName(node, placed.references, reading))];
 }
 
-type Operation = (left: Kind, right: Kind, rightNode: Node) => Kind;
-
-const truth: Operation = () => 'truth';
-
-const operations: Readonly<Record<BinaryOperator, Operation>> = {
-  '=': truth,
-  '<>': truth,
-  '<': truth,
-  '>': truth,
-  '<=': truth,
-  '>=': truth,
-  '&': () => 'text',
-  '+': (left, right) => agreed([left, right]),
-  '-': (left, right) => agreed([left, right]),
-  '*': (left, right) => multiplied(left, right) ?? multiplied(right, left),
-  '/': divided,
-  '^': raised,
-};
-
-/** A share, factor or ratio of something is some of it. */
-const scales: ReadonlySet<Kind> = new Set<Kind>(['any', 'share', 'factor', 'ratio', 'number']);
-const isLight: ReadonlySet<Kind> = new Set<Kind>(lightQuantities);
-
-function multiplied(left: Kind, right: Kind): Kind {
-  if (left === undefined || right === undefined) return undefined;
-  if (left === right && scales.has(left)) return left;
-  if (scales.has(right)) return left;
-  return products[`${left} ${right}`];
+/** Inside a name the references are the name's, and what is found there is told under its name. */
+function inName(node: Node, references: readonly Placed[], reading: Reading): Reading {
+  const { ask, hear, textOf } = reading;
+  if (!hear) return { references, ask };
+  const inside = textOf?.(node) ?? '';
+  return { references, ask, hear: (finding) => hear({ inside, ...finding }) };
 }
 
-function divided(left: Kind, right: Kind): Kind {
-  if (left === undefined || right === undefined) return undefined;
-  if (right === 'any' || (scales.has(right) && left !== right && left !== 'any')) return left;
-  if (left === right) return isLight.has(left) ? 'ratio' : 'number';
-  return quotients[`${left} ${right}`];
+type Binary = Extract<Node, { kind: 'binary' }>;
+
+function binaryKind({ operator, ...nodes }: Binary, reading: Reading): Kind {
+  const left = { kind: kindOf(nodes.left, reading), written: writtenNumber(nodes.left) };
+  const right = { kind: kindOf(nodes.right, reading), written: writtenNumber(nodes.right) };
+  const outcome = operation(operator, left, right);
+  if ('kind' in outcome) return outcome.kind;
+  if (left.kind !== undefined && right.kind !== undefined) {
+    reading.hear?.({
+      about: 'operation',
+      operator,
+      left: partOf(nodes.left, left.kind, reading),
+      right: partOf(nodes.right, right.kind, reading),
+    });
+  }
+  return undefined;
 }
 
-function raised(left: Kind, _right: Kind, rightNode: Node): Kind {
-  if (left === 'any') return 'any';
-  return left === 'length' && rightNode.kind === 'number' && rightNode.value === 2
-    ? 'area'
-    : undefined;
+/** Its text is only written out when somebody reads it. */
+function partOf(node: Node, kind: KnownKind, { textOf }: Reading): Part {
+  return {
+    kind,
+    get text() {
+      return textOf?.(node) ?? '';
+    },
+  };
 }
 
-function callKind({ name, arguments: args }: Call, context: Context): Kind {
-  const kinds = () => args.map((argument) => (argument ? kindOf(argument, context) : 'any'));
-  const definition = byName.get(name);
-  if (!definition) return ordinary[name]?.(kinds());
-  const { result, parameters } = definition;
-  if (typeof result === 'string') return result;
-  const index = parameters.findIndex((parameter) => parameter.name === result.as);
-  const given = kinds()[index];
-  if (given !== undefined && given !== 'any') return given;
-  return quantityNames.find((quantity) => quantity === parameters[index]?.quantity);
+function handedTo(call: Call, reading: Reading): Handed {
+  const known = call.arguments.map((node) => (node ? kindsOf(node, reading) : []));
+  const node = (index: number) => call.arguments[index] ?? null;
+  return {
+    call,
+    count: known.length,
+    node,
+    kindOf: (part) => kindOf(part, { references: reading.references, ask: reading.ask }),
+    kind: (index) => (node(index) ? agreed(known[index] ?? []) : 'any'),
+    kinds: (index) => known[index] ?? [],
+    line(index, axis, line) {
+      const argument = node(index);
+      const placed = argument?.kind === 'reference' && reading.references[argument.slot];
+      const narrow = placed ? lineOf(placed, axis, line) : undefined;
+      return narrow ? reading.ask(narrow) : [undefined];
+    },
+    part: (index, kind) => {
+      const argument = node(index);
+      return argument ? partOf(argument, kind, reading) : { text: '', kind };
+    },
+    hear: (finding) => reading.hear?.(finding),
+  };
+}
+
+/** One column or row of a range. */
+function lineOf(placed: Placed, axis: 'rows' | 'columns', line: number): PlacedCells | undefined {
+  if (placed.kind !== 'range') return undefined;
+  const end = axis === 'columns' ? 'column' : 'row';
+  const index = placed.from[end].index + line - 1;
+  if (index < placed.from[end].index || index > placed.to[end].index) return undefined;
+  const at = { ...placed.from[end], index };
+  return { ...placed, from: { ...placed.from, [end]: at }, to: { ...placed.to, [end]: at } };
 }

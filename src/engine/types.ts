@@ -59,7 +59,10 @@ export interface Explanation {
 /** What changed in one recalculation. `all`: so much that every visible cell should be drawn anew. */
 export interface Recalculated {
   readonly all: boolean;
+  /** Cells with another value, or that measure something else. */
   readonly cells: readonly CellPlace[];
+  /** Cells that were touched in what they measure, and those that read them: to be checked anew; none if left out. */
+  readonly reread?: readonly CellPlace[] | 'all';
 }
 
 /** Calculates a book and follows its transactions. It never changes the book. */

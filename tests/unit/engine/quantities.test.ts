@@ -23,7 +23,7 @@ const measured: readonly (readonly [formula: string, quantity: string | undefine
   ['=D1/E1', 'number'],
   ['=I1/J1', 'current'],
   ['=A1+D1', undefined],
-  ['=A1+F1', undefined],
+  ['=A1+F1', 'illuminance'],
   ['=F1*2', undefined],
   ['=3*4', undefined],
   ['=A1>B1', 'truth'],
