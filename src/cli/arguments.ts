@@ -4,7 +4,10 @@ import { Unusable, type Given, type Subcommand } from './types.ts';
 const optionPattern = /^--([a-z][a-z-]*)(?:=(.*))?$/s;
 
 /** Options come first; from the first word that is none, everything is handed on as it is. */
-export function readArguments(words: readonly string[], { options }: Subcommand): Given {
+export function readArguments(
+  words: readonly string[],
+  { options, flags = [] }: Subcommand,
+): Given {
   const given: Record<string, string> = {};
   let next = 0;
   for (; next < words.length; next++) {
@@ -16,6 +19,10 @@ export function readArguments(words: readonly string[], { options }: Subcommand)
     const match = optionPattern.exec(word);
     if (!match) break;
     const [, name = '', attached] = match;
+    if (flags.includes(name) && attached === undefined) {
+      given[name] = '';
+      continue;
+    }
     if (!Object.hasOwn(options, name)) throw new Unusable(`There is no option --${name} here.`);
     const value = attached ?? words[++next];
     if (value === undefined) throw new Unusable(`--${name} wants ${options[name] ?? 'a value'}.`);

@@ -19,6 +19,8 @@ export interface Subcommand {
   readonly summary: string;
   /** Options that take a value, and what it is called. */
   readonly options: Readonly<Record<string, string>>;
+  /** Options that are there or not. */
+  readonly flags?: readonly string[];
   run(given: Given, io: Io): Promise<ExitCode>;
 }
 
