@@ -1,0 +1,15 @@
+import type { References } from '../measure.ts';
+import { colour } from './colour.ts';
+import { kits } from './kits.ts';
+import { light } from './light.ts';
+import { scales } from './scales.ts';
+import { sun } from './sun.ts';
+
+/** The functions whose result is not one equation of numbers, and another way to each. */
+export const references: References = {
+  ...scales,
+  ...light,
+  ...kits,
+  ...colour,
+  ...sun,
+};
