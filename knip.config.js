@@ -15,6 +15,7 @@ export default {
   entry: [
     'index.html',
     'functions/index.ts',
+    'functions/{marks,quantities}/index.ts',
     'src/cli/main.ts',
     'src/grid/handsontable/stubs/*.ts',
     'src/tools/*.mjs',
@@ -24,13 +25,8 @@ export default {
     'tests/**/*.test.ts',
     'tests/bench/*.bench.ts',
     'tests/browser/pages/*.html',
-    'tests/fuzz/*.ts',
   ],
-  project: [
-    '{functions,src,templates,tests}/**/*.{ts,mjs,css,html}',
-    '*.config.{ts,js}',
-    'index.html',
-  ],
+  project: ['{functions,src,templates,tests}/**/*.{ts,mjs,css,html}', '*.config.{ts,js}'],
   ignoreExportsUsedInFile: true,
   compilers: { css: usedByStyles, html: usedByPages },
 };

@@ -1,6 +1,6 @@
 import { draftOf } from './inside/opened.ts';
 import type { Draft } from './inside/draft.ts';
-import { inTurn, takeBack } from './steps/inturn.ts';
+import { inTurn, takeBack } from './steps/apply.ts';
 import type { Book, Change, Document, Effect, Listener, Step, Transaction } from './types.ts';
 
 interface Done {

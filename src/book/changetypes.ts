@@ -1,6 +1,6 @@
 import type { AxisName, Id } from '../formula/types.ts';
 import type { Transaction } from './steptypes.ts';
-import type { Document, Refusal, Settings, ShelfName } from './types.ts';
+import type { Document, Refusal, Settings, ShelfName } from './documenttypes.ts';
 
 /** What happened, in the order it happened. Indices are positions at that moment, from 0. */
 export type Effect =

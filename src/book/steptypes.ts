@@ -9,7 +9,7 @@ import type {
   SheetProperties,
   ShelfItem,
   ShelfName,
-} from './types.ts';
+} from './documenttypes.ts';
 
 /** One change as a value. `applyStep` is in steps/apply.ts, `stepToJson` and back in stepjson.ts. */
 export type Step =

@@ -1,7 +1,6 @@
-import type { QuantityName } from '../../functions/quantities/names.ts';
 import { describeCells, setQuantity, setTarget, type CellPatch } from '../book/make/properties.ts';
 import { cellAtSpot } from '../book/look.ts';
-import type { Format, Role } from '../book/types.ts';
+import type { Format, QuantityName, Role } from '../book/types.ts';
 import { done, type Command } from './command.ts';
 import { carryOut } from './doing.ts';
 import { selectedRegions, sheetInView } from './selected.ts';

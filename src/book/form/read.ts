@@ -5,7 +5,7 @@ import { maxStoredLength } from '../../formula/read.ts';
 import { Draft } from '../inside/draft.ts';
 import type { DraftSheet } from '../inside/sheet.ts';
 import { entrySettings } from '../settings.ts';
-import { addSheet } from '../steps/sheets.ts';
+import { applyStep } from '../steps/apply.ts';
 import type { Area, Cell, Document, EntrySettings, Formula, Refusal, Shelf } from '../types.ts';
 import { shelves } from '../types.ts';
 import { addressAt } from '../look.ts';
@@ -104,7 +104,7 @@ const at = (where: string, reason: string) =>
 function placed(draft: Draft, sheet: SheetJson): void {
   const empty = { cells: [], areas: [], rowProperties: [], columnProperties: [] };
   const content = { ...sheet, ...empty };
-  const result = addSheet(draft, { kind: 'addSheet', content, at: draft.sheets.length });
+  const result = applyStep(draft, { kind: 'addSheet', content, at: draft.sheets.length });
   if (!result.ok) throw at(`Sheet “${sheet.properties.name}”`, result.reason);
 }
 

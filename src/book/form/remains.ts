@@ -2,7 +2,7 @@ import { draftOf } from '../inside/opened.ts';
 import type { Draft } from '../inside/draft.ts';
 import type { Lines } from '../inside/lines.ts';
 import type { DraftSheet } from '../inside/sheet.ts';
-import { inTurn } from '../steps/inturn.ts';
+import { inTurn } from '../steps/apply.ts';
 import type { AxisName, CellAt, Document, Id, Refusal, Step } from '../types.ts';
 import { readBook } from './read.ts';
 import { lineFromText, lineToText, stepToJson } from './stepjson.ts';

@@ -1,6 +1,12 @@
 import type { Reference } from '../../formula/types.ts';
 import type { Cell, Id, Name } from '../types.ts';
-import type { Draft } from './draft.ts';
+import type { DraftSheet } from './sheet.ts';
+
+/** What the index reads of a book. */
+interface Used {
+  readonly names: readonly Name[];
+  everySheet(): Iterable<DraftSheet>;
+}
 
 /**
  * Whoever holds references, as words: `cell SHEET ROW COLUMN` (its formula), `target SHEET ROW
@@ -13,12 +19,12 @@ export type HolderKey = string;
  * kept up from then on. Formulas in deleted lines and sheets stay listed: undo brings them back.
  */
 export class UseIndex {
-  readonly #draft: Draft;
+  readonly #draft: Used;
   #cells: Map<string, Set<HolderKey>> | undefined;
   readonly #ranges = new Map<Id, Set<HolderKey>>();
   readonly #names = new Map<string, Set<HolderKey>>();
 
-  constructor(draft: Draft) {
+  constructor(draft: Used) {
     this.#draft = draft;
   }
 

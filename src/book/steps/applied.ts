@@ -9,8 +9,14 @@ export interface Applied {
   readonly effects: readonly Effect[];
 }
 
-/** How one kind of step is done. Checks everything first: a refused step has changed nothing. */
-export type Doer<S extends Step> = (draft: Draft, step: S) => Applied | Refusal;
+/** Applies steps one after the other; if one is refused, those before it are taken back. */
+export type InTurn = (draft: Draft, steps: readonly Step[]) => Applied | Refusal;
+
+/**
+ * How one kind of step is done. Checks everything first: a refused step has changed nothing. A step
+ * that amounts to others hands them to `inTurn`.
+ */
+export type Doer<S extends Step> = (draft: Draft, step: S, inTurn: InTurn) => Applied | Refusal;
 
 export const refuse = (reason: string): Refusal => ({ ok: false, reason });
 

@@ -16,13 +16,16 @@ import type {
   SetLinesStep,
   Step,
 } from '../types.ts';
-import type { Applied, Doer } from './applied.ts';
+import type { Applied, Doer, InTurn } from './applied.ts';
 import { applied, onSheet, refuse } from './applied.ts';
 import { grownFrozen, shrunkFrozen } from './frozen.ts';
-import { inTurn } from './inturn.ts';
 import { reanchoring } from './reanchor.ts';
 
-export const insertLines: Doer<InsertLinesStep> = (draft, { sheet: id, axis, ids, after }) =>
+export const insertLines: Doer<InsertLinesStep> = (
+  draft,
+  { sheet: id, axis, ids, after },
+  inTurn,
+) =>
   onSheet(draft, id, (sheet) => {
     const lines = sheet.lines(axis);
     if (after !== null && !lines.knows(after))
@@ -40,6 +43,7 @@ export const insertLines: Doer<InsertLinesStep> = (draft, { sheet: id, axis, ids
       applied([{ kind: 'dropLines', sheet: id, axis, ids }], inserted),
       draft,
       frozen,
+      inTurn,
     );
   });
 
@@ -62,7 +66,7 @@ export const dropLines: Doer<DropLinesStep> = (draft, { sheet: id, axis, ids }) 
     return applied([inverse], dropped);
   });
 
-export const removeLines: Doer<RemoveLinesStep> = (draft, { sheet: id, axis, ids }) =>
+export const removeLines: Doer<RemoveLinesStep> = (draft, { sheet: id, axis, ids }, inTurn) =>
   onSheet(draft, id, (sheet) => {
     const lines = sheet.lines(axis);
     if (!living(lines, ids)) return refuse(`The ${axis} are no longer on the sheet.`);
@@ -73,6 +77,7 @@ export const removeLines: Doer<RemoveLinesStep> = (draft, { sheet: id, axis, ids
       applied([{ kind: 'reviveLines', sheet: id, axis, ids }], removed),
       draft,
       frozen,
+      inTurn,
     );
   });
 
@@ -87,7 +92,7 @@ export const reviveLines: Doer<ReviveLinesStep> = (draft, { sheet: id, axis, ids
     );
   });
 
-export const moveLines: Doer<MoveLinesStep> = (draft, step) =>
+export const moveLines: Doer<MoveLinesStep> = (draft, step, inTurn) =>
   onSheet(draft, step.sheet, (sheet) =>
     living(sheet.lines(step.axis), step.ids)
       ? inTurn(draft, [...reanchoring(draft, step), { ...step, kind: 'returnLines' }])
@@ -175,7 +180,7 @@ function effect(
   return { kind, sheet: sheet.id, axis, spans, moved, tail };
 }
 
-function withMore(first: Applied, draft: Draft, steps: readonly Step[]) {
+function withMore(first: Applied, draft: Draft, steps: readonly Step[], inTurn: InTurn) {
   if (steps.length === 0) return first;
   const more = inTurn(draft, steps);
   return more.ok

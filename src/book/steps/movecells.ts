@@ -8,13 +8,12 @@ import { cellKey } from '../inside/uses.ts';
 import type { Block, CellAt, Id, MoveCellsStep, Step } from '../types.ts';
 import type { Doer } from './applied.ts';
 import { refuse } from './applied.ts';
-import { inTurn } from './inturn.ts';
 
 /**
  * Cut and paste. References follow the cells that move; a range follows only if it lies wholly
  * inside the cut; references to overwritten cells keep their place.
  */
-export const moveCells: Doer<MoveCellsStep> = (draft, step) => {
+export const moveCells: Doer<MoveCellsStep> = (draft, step, inTurn) => {
   const reason = fault(draft, step);
   return reason === undefined ? inTurn(draft, stepsOf(draft, step)) : refuse(reason);
 };

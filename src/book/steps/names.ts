@@ -6,7 +6,6 @@ import { rewriting } from '../inside/holders.ts';
 import type { DefineNameStep, Id, RemoveNameStep, RenameNameStep } from '../types.ts';
 import type { Doer } from './applied.ts';
 import { applied, refuse } from './applied.ts';
-import { inTurn } from './inturn.ts';
 
 export const defineName: Doer<DefineNameStep> = (draft, { name }) => {
   const reason = isId(name.id) ? fault(draft, name.id, name.name) : 'The name is damaged.';
@@ -19,7 +18,7 @@ export const defineName: Doer<DefineNameStep> = (draft, { name }) => {
   );
 };
 
-export const renameName: Doer<RenameNameStep> = (draft, step) => {
+export const renameName: Doer<RenameNameStep> = (draft, step, inTurn) => {
   const before = draft.nameWithId(step.id);
   if (!before) return refuse('The name is no longer in the book.');
   const reason = fault(draft, step.id, step.name);

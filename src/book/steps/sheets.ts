@@ -31,10 +31,10 @@ export const addSheet: Doer<AddSheetStep> = (draft, { content, at }) => {
   });
 };
 
-export const removeSheet: Doer<RemoveSheetStep> = (draft, step) =>
+export const removeSheet: Doer<RemoveSheetStep> = (draft, step, inTurn) =>
   draft.sheets.length === 1
     ? refuse('A book keeps at least one sheet.')
-    : dropSheet(draft, { ...step, kind: 'dropSheet' });
+    : dropSheet(draft, { ...step, kind: 'dropSheet' }, inTurn);
 
 export const dropSheet: Doer<DropSheetStep> = (draft, { sheet: id }) =>
   onSheet(draft, id, (sheet) => {

@@ -12,7 +12,7 @@ import { setCells } from './setcells.ts';
  * Cells go whole to their new row. A reference to the formula's own row inside the block, if its row
  * is not fixed, goes along; every other reference keeps its place.
  */
-export const sort: Doer<SortStep> = (draft, { block, order }) =>
+export const sort: Doer<SortStep> = (draft, { block, order }, inTurn) =>
   onSheet(draft, block.sheet, (sheet) => {
     if (!isPermutation(order, block.rows.length))
       return refuse('The new order does not name every row of the block once.');
@@ -27,7 +27,7 @@ export const sort: Doer<SortStep> = (draft, { block, order }) =>
           cells.push({ row, column, cell: cell ? rewriteCell(cell, carry) : null });
       }
     });
-    return setCells(draft, { kind: 'setCells', sheet: block.sheet, cells });
+    return setCells(draft, { kind: 'setCells', sheet: block.sheet, cells }, inTurn);
   });
 
 function isPermutation(order: readonly number[], length: number): boolean {

@@ -4,6 +4,7 @@ export const scene = {
   viewport: { width: 390, height: 844 },
   touch: true,
   scale: 2,
+  /** @param {import('playwright-core').Page} page */
   async set(page) {
     await page.click('.card >> text=Harbour Hours');
     await page.waitForSelector('.grid[data-ready]');

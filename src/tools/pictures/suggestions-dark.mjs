@@ -2,6 +2,7 @@
 export const scene = {
   file: 'dist/pictures/suggestions-dark.png',
   viewport: { width: 1280, height: 800 },
+  /** @param {import('playwright-core').Page} page */
   async set(page) {
     await page.click('.card >> text=Harbour Hours');
     await page.waitForSelector('.grid[data-ready]');

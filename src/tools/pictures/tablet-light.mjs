@@ -4,6 +4,7 @@ export const scene = {
   viewport: { width: 820, height: 1180 },
   theme: 'light',
   touch: true,
+  /** @param {import('playwright-core').Page} page */
   async set(page) {
     await page.click('.card >> text=Harbour Hours');
     await page.waitForSelector('.grid[data-ready]');

@@ -2,7 +2,7 @@ import { expect } from 'vitest';
 import { lineFromText, lineToText, stepToJson } from '../../../src/book/form/stepjson.ts';
 import { writeBook } from '../../../src/book/form/write.ts';
 import { draftOf } from '../../../src/book/inside/opened.ts';
-import { inTurn } from '../../../src/book/steps/inturn.ts';
+import { inTurn } from '../../../src/book/steps/apply.ts';
 import type { Made } from '../../../src/book/make/made.ts';
 import type { Step, Transaction } from '../../../src/book/types.ts';
 import type { Enterings } from '../../../src/book/make/enter.ts';

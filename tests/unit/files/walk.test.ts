@@ -57,7 +57,8 @@ describe('a walk of readings', () => {
 
   it('without the columns it needs is refused with what is wanted', () => {
     expect(readWalk('point,place\na,b')).toEqual({
-      reason: 'The first line of a walk names its columns; "point", "meter" and "reading" are wanted.',
+      reason:
+        'The first line of a walk names its columns; "point", "meter" and "reading" are wanted.',
     });
   });
 });
