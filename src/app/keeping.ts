@@ -2,7 +2,7 @@ import { journalLine } from '../book/form/journal.ts';
 import type { Book } from '../book/types.ts';
 import { createAutosave, type SaveState } from '../storage/autosave.ts';
 import { createFolding } from '../storage/folding.ts';
-import { createKeeper, type KeeperMeans } from '../storage/keeper.ts';
+import { createKeeper, type Beginning } from '../storage/keeper.ts';
 import type { Hold } from '../storage/lock.ts';
 import { StorageProblem } from '../storage/problems.ts';
 import { askToStay } from '../storage/stay.ts';
@@ -23,8 +23,6 @@ export interface OpenedBook {
 
 export interface Keeping {
   readonly store: BookStore;
-  /** This tab, as the store knows it. */
-  readonly writer: string;
   readonly now: () => Date;
   readonly heard: (state: SaveState) => void;
 }
@@ -32,7 +30,7 @@ export interface Keeping {
 export interface Kept {
   readonly id: string;
   readonly pages: KeptPages;
-  readonly first: KeeperMeans['first'];
+  readonly from: Beginning;
   readonly hold: Hold;
 }
 
@@ -43,14 +41,13 @@ const later = (run: () => void, milliseconds: number) => {
 
 /** From here on each change goes to the journal as it happens. */
 export async function keepBook(means: Keeping, kept: Kept, book: Book): Promise<OpenedBook> {
-  const { id, pages, first, hold } = kept;
+  const { id, pages, from, hold } = kept;
   let closed = false;
   let touched = false;
   const keeper = createKeeper({
     store: means.store,
-    writer: means.writer,
     pages,
-    first,
+    from,
     describe: (size) => ({
       id,
       title: book.document.title,
@@ -58,7 +55,11 @@ export async function keepBook(means: Keeping, kept: Kept, book: Book): Promise<
       size,
     }),
   });
-  const folding = createFolding(pages.journal.length, sizeOf(pages), () => foldApart(id));
+  const folding = createFolding(pages.journal.length, sizeOf(pages), async () => {
+    const away = await foldApart(id);
+    if (away) keeper.folded(away.characters);
+    return away;
+  });
   const autosave = createAutosave({
     later,
     heard: (state) => {
@@ -79,7 +80,7 @@ export async function keepBook(means: Keeping, kept: Kept, book: Book): Promise<
     }),
     whenLeft(() => void autosave.flush(), isKept),
   ];
-  if (first === 'begin') await autosave.begin();
+  if (from === 'new') await autosave.begin();
   else {
     // Where it fails now, it is done before the first line.
     await keeper.claim().catch(() => undefined);

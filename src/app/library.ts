@@ -41,13 +41,13 @@ const free: Hold = { release: () => undefined };
 /** Nothing is asked of the device before the list or a book is wanted. */
 export function openLibrary(means: LibraryMeans): Library {
   const store = openDatabase();
-  const keeping: Keeping = { ...means, store, writer: means.newId() };
+  const keeping: Keeping = { ...means, store };
   const locks: Locks | undefined = navigator.locks;
 
   const begin = async (pages: KeptPages, book: Book): Promise<OpenedBook> => {
     const id = means.newId();
     const hold = (await holdBook(id, locks)) ?? free;
-    return keepBook(keeping, { id, pages, first: 'begin', hold }, book);
+    return keepBook(keeping, { id, pages, from: 'new', hold }, book);
   };
   /** What can be read of a book whose journal is damaged in its midst. */
   const rescue = async (pages: KeptPages, lines: number): Promise<OpenedBook | undefined> => {
@@ -68,8 +68,8 @@ export function openLibrary(means: LibraryMeans): Library {
       return rescued ?? { reason: read.reason, damaged: true };
     }
     if (!hold) return watchBook(keeping, id, read.book);
-    const first = read.cutShort ? 'claim, the last line being cut short' : 'claim';
-    const opened = await keepBook(keeping, { id, pages, first, hold }, read.book);
+    const from = { last: pages.last, cutShort: read.cutShort };
+    const opened = await keepBook(keeping, { id, pages, from, hold }, read.book);
     return read.cutShort ? { ...opened, remark: cutShort } : opened;
   };
 

@@ -27,11 +27,13 @@ export interface Autosave {
   stop(): Promise<void>;
 }
 
-/** Long enough to take a burst of typing together, well within the second that may be lost. */
-const pause = 200;
 const retry = 3_000;
 
-/** Writes each change to the journal soon after it was made, and says how that goes. */
+/**
+ * Writes each change to the journal as soon as it is made, those made meanwhile together after it,
+ * and says how that goes. No timer stands between a change and its writing: a busy page would make
+ * it late.
+ */
 export function createAutosave({ write, later, heard }: AutosaveMeans): Autosave {
   let pending: string[] = [];
   let due = false;
@@ -44,10 +46,6 @@ export function createAutosave({ write, later, heard }: AutosaveMeans): Autosave
     state = next;
     heard(next);
   };
-  const schedule = (milliseconds: number): void => {
-    callOff?.();
-    callOff = stopped ? undefined : later(() => void flush(), milliseconds);
-  };
 
   async function writePending(): Promise<void> {
     const batch = pending;
@@ -55,13 +53,12 @@ export function createAutosave({ write, later, heard }: AutosaveMeans): Autosave
     due = false;
     try {
       const at = await write(batch);
-      if (!due) tell({ kind: 'saved', at });
-      else schedule(pause);
+      tell(due ? { kind: 'saving' } : { kind: 'saved', at });
     } catch (cause) {
       pending = [...batch, ...pending];
       due = true;
       tell({ kind: 'unsaved', reason: problem(cause).message });
-      schedule(retry);
+      if (!stopped) callOff = later(() => void flush(), retry);
     }
   }
 
@@ -72,6 +69,7 @@ export function createAutosave({ write, later, heard }: AutosaveMeans): Autosave
     if (!due) return;
     writing = writePending().finally(() => {
       writing = undefined;
+      if (due && !callOff && !stopped) void flush();
     });
     await writing;
   }
@@ -81,8 +79,8 @@ export function createAutosave({ write, later, heard }: AutosaveMeans): Autosave
       pending.push(line);
       due = true;
       if (state.kind === 'saved') tell({ kind: 'saving' });
-      // Not put off again by further typing: a change waits at most one pause.
-      if (!callOff) schedule(pause);
+      // All changes of one gesture together. After a failure they wait for the next try.
+      if (!callOff && !writing) queueMicrotask(() => void flush());
     },
     begin() {
       due = true;

@@ -21,12 +21,11 @@ export async function foldBook(
 ): Promise<FoldedAway | undefined> {
   const pages = await store.read(id);
   const folded = pages && foldPages(pages, keep);
-  if (!folded || !(await store.fold(id, pages.upTo, folded.snapshot, folded.lines)))
-    return undefined;
-  return {
-    lines: folded.lines,
-    characters: lengthOf(pages.journal.slice(0, folded.lines)),
-  };
+  if (!folded) return undefined;
+  const { snapshot, lines } = folded;
+  const through = pages.numbers[lines - 1] ?? pages.upTo;
+  const done = await store.fold(id, pages.upTo, snapshot, through);
+  return done ? { lines, characters: lengthOf(pages.journal.slice(0, lines)) } : undefined;
 }
 
 const limits = { lines: 1_500, characters: 8_000_000 };

@@ -21,6 +21,10 @@ export interface KeptPages {
 export interface ReadFromStore extends KeptPages {
   /** The number of the last line that the snapshot stands for. */
   readonly upTo: number;
+  /** The number of each line of the journal; they grow. */
+  readonly numbers: readonly number[];
+  /** The highest number that is taken. */
+  readonly last: number;
 }
 
 /**
@@ -30,17 +34,23 @@ export interface ReadFromStore extends KeptPages {
 export interface BookStore {
   list(): Promise<readonly KeptBook[]>;
   read(id: string): Promise<ReadFromStore | undefined>;
-  /** Keeps a book whole, in place of what was kept of it. Only `writer` may append from then on. */
-  begin(book: KeptBook, pages: KeptPages, writer: string): Promise<void>;
-  /** From now on only `writer` may append. A last line that was cut short is taken away. */
-  claim(id: string, writer: string, cutShort: boolean): Promise<void>;
-  /** Rejects as `elsewhere` for any but the writer, as `cleared` when the book is not there. */
-  append(book: KeptBook, lines: readonly string[], writer: string): Promise<void>;
+  /** Keeps a book whole, its lines numbered from 1, in place of what was kept of it. */
+  begin(book: KeptBook, pages: KeptPages): Promise<void>;
   /**
-   * Puts a newer snapshot in place of the one that stands up to line `upTo`, and of the first
-   * `lines` lines after it. False, and nothing done, if the pages are no longer those.
+   * Takes the number after `last`, so that no tab that read the book before can append: numbers are
+   * given once. A last line that was cut short is taken away. Rejects as `append` does.
    */
-  fold(id: string, upTo: number, snapshot: Snapshot, lines: number): Promise<boolean>;
+  claim(id: string, last: number, cutShort: boolean): Promise<void>;
+  /**
+   * Adds lines with the numbers after `last`. Rejects as `elsewhere` when another tab has taken
+   * them, as `cleared` when the book is not there.
+   */
+  append(book: KeptBook, lines: readonly string[], last: number): Promise<void>;
+  /**
+   * Puts a newer snapshot in place of the one that stands up to line `upTo`, and of the lines up to
+   * number `through`. False, and nothing done, if the snapshot is no longer that one.
+   */
+  fold(id: string, upTo: number, snapshot: Snapshot, through: number): Promise<boolean>;
   remove(id: string): Promise<void>;
   close(): void;
 }

@@ -3,6 +3,7 @@ import { expect, test } from 'vitest';
 import { openApp } from '../support/browser.ts';
 import {
   bookFile,
+  eventually,
   firstColumn,
   openPages,
   typeDown,
@@ -28,7 +29,7 @@ test('a second tab is told, keeps nothing and overwrites nothing, and takes over
   await first.bringToFront();
   await typeDown(first, ['34 lx']);
   await waitForSaved(first);
-  await expect.poll(async () => (await openPages(first)).journal.join()).toContain('34 lx');
+  await eventually(async () => (await openPages(first)).journal.join()).toContain('34 lx');
   expect((await openPages(first)).journal.join()).not.toContain('wrong');
 
   await first.close();
@@ -71,7 +72,7 @@ test('in a browser without locks the last tab keeps the book, and the other is t
   expect(firstColumn(await bookFile(first)), 'it can be saved to a file').toContain('wrong');
   await second.bringToFront();
   await second.keyboard.press('Control+z');
-  await expect.poll(async () => (await openPages(second)).journal.at(-1)).toBe('{"kind":"undo"}');
+  await eventually(async () => (await openPages(second)).journal.at(-1)).toBe('{"kind":"undo"}');
   expect((await openPages(second)).journal.join()).not.toContain('wrong');
 });
 

@@ -3,6 +3,7 @@ import { expect, inject, test } from 'vitest';
 import { openApp } from '../support/browser.ts';
 import {
   bookFile,
+  eventually,
   firstColumn,
   keptPages,
   openId,
@@ -118,7 +119,7 @@ test('a last change that is half written is left out and said; the rest goes on 
   await page.getByRole('grid').focus();
   await typeDown(page, ['78 lx']);
   await waitForSaved(page);
-  await expect.poll(async () => (await openPages(page)).journal.join()).toContain('78 lx');
+  await eventually(async () => (await openPages(page)).journal.join()).toContain('78 lx');
   await page.reload();
   await ready(page);
   expect((await openPages(page)).journal).not.toContain(last.slice(0, 40));
@@ -168,7 +169,7 @@ async function keptBook(texts: readonly string[]): Promise<{ page: Page; id: str
   await begin(page, 'Blank book');
   for (const text of texts) {
     await typeDown(page, [text]);
-    await expect.poll(async () => (await openPages(page)).journal.join()).toContain(text);
+    await eventually(async () => (await openPages(page)).journal.join()).toContain(text);
   }
   return { page, id: await openId(page) };
 }

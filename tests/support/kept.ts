@@ -1,5 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import type { Page } from 'playwright-core';
+import { expect } from 'vitest';
 import { readBook } from '../../src/book/form/read.ts';
 import type { KeptPages } from '../../src/storage/store.ts';
 
@@ -21,8 +22,14 @@ export function keptPages(page: Page, id: string): Promise<KeptPages | undefined
           const journal = transaction.objectStore('journal').getAll(range);
           transaction.oncomplete = () => {
             database.close();
-            const found = snapshot.result as KeptPages['snapshot'] | undefined;
-            resolve(found && { snapshot: found, journal: journal.result as string[] });
+            const { text, remains } = (snapshot.result ?? {}) as Partial<KeptPages['snapshot']>;
+            // Empty lines only take a number.
+            const lines = (journal.result as string[]).filter((line) => line !== '');
+            resolve(
+              text === undefined || remains === undefined
+                ? undefined
+                : { snapshot: { text, remains }, journal: lines },
+            );
           };
         };
       }),
@@ -40,7 +47,7 @@ export function putPages(page: Page, id: string, pages: KeptPages): Promise<void
         opening.onsuccess = () => {
           const database = opening.result;
           const transaction = database.transaction(['snapshots', 'journal'], 'readwrite');
-          transaction.objectStore('snapshots').put(snapshot, key);
+          transaction.objectStore('snapshots').put({ ...snapshot, upTo: 0 }, key);
           const lines = transaction.objectStore('journal');
           lines.delete(IDBKeyRange.bound([key, 0], [key, Number.MAX_SAFE_INTEGER]));
           journal.forEach((line, index) => lines.put(line, [key, index + 1]));
@@ -61,6 +68,10 @@ export async function openPages(page: Page): Promise<KeptPages> {
   if (!pages) throw new Error('Nothing is kept of the book.');
   return pages;
 }
+
+/** Holds sooner or later; a slow machine takes its time. */
+export const eventually = <Found>(look: () => Found | Promise<Found>) =>
+  expect.poll(look, { timeout: 60_000 });
 
 /** Waits until the line across the top says so of the book. */
 export async function waitForState(page: Page, words: RegExp): Promise<void> {

@@ -21,7 +21,7 @@ async function keptWalk(readings = 1_600): Promise<{ store: BookStore; pages: Ke
   for (let reading = 1; reading <= readings; reading++)
     scene.type({ [`B${String((reading % 40) + 1)}`]: `${String(reading)} lx` });
   const store = openDatabase(`folding-${String(count++)}`);
-  await store.begin(line, { snapshot, journal }, 'tab');
+  await store.begin(line, { snapshot, journal });
   return { store, pages: { snapshot, journal } };
 }
 
@@ -53,9 +53,9 @@ describe('folding a long journal', () => {
   it('loses no line that is written while it folds', async () => {
     const { store, pages } = await keptWalk();
     const folding = foldBook(store, 'loft');
-    await store.append(line, [pages.journal[1_599] ?? '', 'while it folds'], 'tab');
+    await store.append(line, [pages.journal[1_599] ?? '', 'while it folds'], 1_600);
     await folding;
-    await store.append(line, ['after'], 'tab');
+    await store.append(line, ['after'], 1_602);
     const kept = await store.read('loft');
     expect(kept?.journal.slice(-3)).toEqual([pages.journal[1_599], 'while it folds', 'after']);
     expect(kept?.journal.length).toBe(1_003);

@@ -8,13 +8,12 @@ let count = 0;
 const fresh = () => openDatabase(`keeper-${String(count++)}`);
 const snapshot = { text: 'snapshot', remains: null };
 
-function keeper(store: BookStore, first: KeeperMeans['first'], journal: string[] = []) {
+function keeper(store: BookStore, from: KeeperMeans['from'], journal: string[] = []) {
   return createKeeper({
     store,
     pages: { snapshot, journal },
-    writer: `tab ${String(count++)}`,
     describe: (size) => ({ id: 'loft', title: 'Loft', changed: '2026-03-02T14:02:00Z', size }),
-    first,
+    from,
   });
 }
 
@@ -23,7 +22,7 @@ const journalOf = async (store: BookStore) => (await store.read('loft'))?.journa
 describe('keeping one book', () => {
   it('begins with the pages and goes on with lines', async () => {
     const store = fresh();
-    const kept = keeper(store, 'begin');
+    const kept = keeper(store, 'new');
     await kept.write([]);
     await kept.write(['1']);
     await kept.write(['2', '3']);
@@ -32,16 +31,16 @@ describe('keeping one book', () => {
 
   it('goes on where an earlier tab left off, which then writes no more', async () => {
     const store = fresh();
-    const before = keeper(store, 'begin');
+    const before = keeper(store, 'new');
     await before.write(['1']);
-    await keeper(store, 'claim', ['1']).write(['2']);
+    await keeper(store, { last: 1, cutShort: false }, ['1']).write(['2']);
     await expect(before.write(['3'])).rejects.toMatchObject({ kind: 'elsewhere' });
     expect(await journalOf(store)).toEqual(['1', '2']);
   });
 
   it('says that the book was cleared, then keeps it again with all that can be undone', async () => {
     const store = fresh();
-    const kept = keeper(store, 'begin');
+    const kept = keeper(store, 'new');
     await kept.write(['1']);
     await kept.write(['2']);
     await store.remove('loft');
@@ -54,7 +53,7 @@ describe('keeping one book', () => {
 
   it('does the same for a book cleared between its reading and its first line', async () => {
     const store = fresh();
-    const kept = keeper(store, 'claim', ['1']);
+    const kept = keeper(store, { last: 1, cutShort: false }, ['1']);
     await expect(kept.claim()).rejects.toMatchObject({ kind: 'cleared' });
     await kept.write(['2']);
     expect(await journalOf(store)).toEqual(['1', '2']);
@@ -62,8 +61,8 @@ describe('keeping one book', () => {
 
   it('a half written line is in nothing that is kept later', async () => {
     const store = fresh();
-    await keeper(store, 'begin').write(['1', '{"ki']);
-    const kept = keeper(store, 'claim, the last line being cut short', ['1', '{"ki']);
+    await keeper(store, 'new').write(['1', '{"ki']);
+    const kept = keeper(store, { last: 2, cutShort: true }, ['1', '{"ki']);
     await kept.write(['2']);
     expect(await journalOf(store)).toEqual(['1', '2']);
     await store.remove('loft');
@@ -74,11 +73,14 @@ describe('keeping one book', () => {
 
   it('the list says how large a book is', async () => {
     const store = fresh();
-    const kept = keeper(store, 'begin', ['1']);
+    const kept = keeper(store, 'new', ['1']);
     await kept.write([]);
     await kept.write(['22', '333']);
     const pages = await store.read('loft');
     expect((await store.list())[0]?.size).toBe(pages && sizeOf(pages));
     expect((await store.list())[0]?.size).toBe('snapshot'.length + 6);
+    kept.folded(3);
+    await kept.write(['4']);
+    expect((await store.list())[0]?.size).toBe('snapshot'.length + 4);
   });
 });

@@ -1,0 +1,74 @@
+import { openDB, type DBSchema, type IDBPDatabase } from 'idb';
+import { nameOf, problem, StorageProblem } from './problems.ts';
+import type { KeptBook, Snapshot } from './store.ts';
+
+interface Schema extends DBSchema {
+  books: { key: string; value: KeptBook };
+  snapshots: { key: string; value: KeptSnapshot };
+  /**
+   * Key: book id and a number that only grows, so that lines sort in the order they were written.
+   * An empty line only takes a number; see `BookStore.claim`.
+   */
+  journal: { key: [string, number]; value: string };
+}
+
+export interface KeptSnapshot extends Snapshot {
+  /** The number of the last line that it stands for. */
+  readonly upTo: number;
+}
+
+export type Database = IDBPDatabase<Schema>;
+
+function open(name: string, closed: () => void, wanted: () => void): Promise<Database> {
+  return openDB<Schema>(name, 1, {
+    upgrade(database) {
+      database.createObjectStore('books', { keyPath: 'id' });
+      database.createObjectStore('snapshots');
+      database.createObjectStore('journal');
+    },
+    terminated: closed,
+    blocking: wanted,
+  });
+}
+
+export interface Connection {
+  <Result>(work: (database: Database) => Promise<Result>): Promise<Result>;
+  close(): void;
+}
+
+/**
+ * Runs work on the database, which is opened when first wanted, and again when the browser has
+ * closed it: it does so when its data is cleared. Whatever goes wrong comes out as a problem.
+ */
+export function connect(name: string): Connection {
+  let connection: Promise<Database> | undefined;
+  const forget = (): void => {
+    connection = undefined;
+  };
+  const close = (): void => {
+    void connection?.then((database) => database.close()).catch(() => undefined);
+    forget();
+  };
+  const attempt = async <Result>(work: (database: Database) => Promise<Result>) => {
+    try {
+      // Another tab may want to clear the database or bring it forward: it need not wait for this.
+      connection ??= open(name, forget, close);
+      return await work(await connection);
+    } catch (cause) {
+      if (!(cause instanceof StorageProblem)) close();
+      throw cause;
+    }
+  };
+  const run = async <Result>(work: (database: Database) => Promise<Result>): Promise<Result> => {
+    try {
+      return await attempt(work).catch((cause: unknown) => {
+        // The connection was closed under our hands; nothing of the work has happened.
+        if (nameOf(cause) === 'InvalidStateError') return attempt(work);
+        throw cause;
+      });
+    } catch (cause) {
+      throw problem(cause);
+    }
+  };
+  return Object.assign(run, { close });
+}
