@@ -17,9 +17,18 @@ export function receptorRemark(engine: Engine, place: CellPlace): string | undef
   return meters.size > 1 ? remark : undefined;
 }
 
+/** Whether a formula holds several readings against each other that say how they were metered. */
+export function holdsReadings(engine: Engine, place: CellPlace): boolean {
+  const blocks = outerCall(engine, place)?.blocks ?? [];
+  return blocks.filter((block) => block && givenMeter(engine, block) !== undefined).length > 1;
+}
+
 /** How the reading in the cell that an argument points at was metered. */
 function meterOf(engine: Engine, block: CellBlock | undefined): string | undefined {
-  if (!block) return undefined;
-  const meter = outerCall(engine, { sheet: block.sheet, ...block.from })?.given('meter');
+  const meter = block && givenMeter(engine, block);
   return typeof meter === 'string' && incident.includes(meter) ? meter : undefined;
+}
+
+function givenMeter(engine: Engine, { sheet, from }: CellBlock) {
+  return outerCall(engine, { sheet, ...from })?.given('meter');
 }

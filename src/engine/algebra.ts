@@ -119,7 +119,8 @@ const sums: Readonly<Record<string, Kind>> = {
   'stops + ev': 'ev',
   'ev - stops': 'ev',
   'ev - ev': 'stops',
-  'dateTime - dateTime': undefined,
+  // In days, where a length of time is kept in hours.
+  'dateTime - dateTime': 'number',
   'dateTime + duration': 'dateTime',
   'dateTime - duration': 'dateTime',
   'duration + dateTime': 'dateTime',

@@ -54,6 +54,13 @@ function wantedBy({ quantity, kinds }: Parameter): readonly QuantityName[] | und
   return quantity === 'anything' ? undefined : [quantity];
 }
 
+/** A verdict is a text to a cell, but no function asks for a text to be told a verdict. */
+function takes(wanted: readonly QuantityName[], kind: Kind): boolean {
+  return kind === 'verdict'
+    ? wanted.includes(kind)
+    : wanted.some((quantity) => fits(quantity, kind));
+}
+
 function hearArgument(
   handed: Handed,
   index: number,
@@ -64,7 +71,7 @@ function hearArgument(
   // Words such as "dome" are the function's own to read.
   const written = handed.node(index)?.kind === 'text';
   if (!wanted || (written && (wanted.includes('text') || wanted.includes('verdict')))) return;
-  const odd = kinds.find((kind) => !wanted.some((quantity) => fits(quantity, kind)));
+  const odd = kinds.find((kind) => !takes(wanted, kind));
   if (odd === undefined || byConstant(handed, index, wanted, odd)) return;
   const { name: call } = handed.call;
   const given = handed.part(index, odd);

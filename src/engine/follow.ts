@@ -1,4 +1,4 @@
-import { cellAt, spotOf } from '../book/look.ts';
+import { cellAt, placeAt, spotOf } from '../book/look.ts';
 import type { Change, Effect, Id, LinesEffect } from '../book/types.ts';
 import { cellKey, type CellKey, type Model } from './model.ts';
 import { calculating } from './settings.ts';
@@ -170,13 +170,21 @@ function recalculate(
     for (const { sheet, row, column } of touched.values()) model.put(sheet, row, column);
   });
   const others = reread === 'all' ? [] : reread.others;
-  const again = reread === 'all' || others.length > 0 ? together(model, () => retell(model)) : [];
+  const keys = reread === 'all' ? [...model.told.keys()] : keysOf(model, others);
+  const again = keys.length > 0 ? together(model, () => retell(model, keys)) : [];
   const cells = [...changed, ...again].flatMap((cell): CellPlace[] =>
     'address' in cell
       ? [{ sheet: model.sheetId(cell.sheet), row: cell.row, column: cell.col }]
       : [],
   );
   return withOthers(cells, others);
+}
+
+function keysOf({ document }: Model, spots: readonly CellPlace[]): readonly CellKey[] {
+  return spots.flatMap((spot) => {
+    const place = placeAt(document, spot);
+    return place ? [cellKey(place.sheet, place.row, place.column)] : [];
+  });
 }
 
 /** A cell that measures something else is shown otherwise, though its value be the same. */
@@ -215,8 +223,10 @@ function shiftLines(model: Model, { kind, sheet, axis, spans }: LinesEffect): vo
 }
 
 /** Functions that take readings of several kinds were told what a cell measures: tell them anew. */
-function retell(model: Model): void {
-  for (const [key, before] of [...model.told]) {
+function retell(model: Model, keys: readonly CellKey[]): void {
+  for (const key of keys) {
+    if (!model.told.has(key)) continue;
+    const before = model.told.get(key);
     const [sheet = '', row = '', column = ''] = key.split(' ');
     const spot = spotOf(model.document, { sheet, row, column });
     const address = spot && model.address(spot);

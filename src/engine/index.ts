@@ -1,8 +1,9 @@
 import { prepare } from './door.ts';
 
 export { connectEngine } from './connect.ts';
-export { inspect, outerCall } from './inspect.ts';
-export type { Inspection, OuterCall } from './inspect.ts';
+export { findingsIn, outerCall, standardRemarks } from './inspect.ts';
+export { hasUsual } from './remarks.ts';
+export type { OuterCall } from './inspect.ts';
 export type * from './findings.ts';
 export type { Kind, KnownKind } from './kinds.ts';
 export type * from './types.ts';

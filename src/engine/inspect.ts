@@ -15,16 +15,6 @@ import { readValue } from './read.ts';
 import { remarksOn } from './remarks.ts';
 import type { CellBlock, CellPlace, CellValue, Engine } from './types.ts';
 
-/** What there is to say about a cell beyond its value. */
-export interface Inspection {
-  /** What does not go together in its formula, in what it measures, in its target. */
-  readonly findings: readonly Finding[];
-  /** Arguments outside what a standard recommends, in words. */
-  readonly remarks: readonly string[];
-}
-
-const nothing: Inspection = { findings: [], remarks: [] };
-
 const models = new WeakMap<Engine, Model>();
 
 /** Lets an engine be inspected. */
@@ -33,11 +23,11 @@ export function inspectable(engine: Engine, model: Model): Engine {
   return engine;
 }
 
-/** Reads the formula of a cell for what does not go together; nothing to say of any other cell. */
-export function inspect(engine: Engine, spot: CellPlace): Inspection {
+/** What does not go together in a cell: in its formula, in what it measures, in its target. */
+export function findingsIn(engine: Engine, spot: CellPlace): readonly Finding[] {
   const model = models.get(engine);
   const cell = model && cellAtSpot(model.document, spot);
-  if (!cell) return nothing;
+  if (!cell) return [];
   const findings: Finding[] = [];
   const place = placeAt(model.document, spot);
   const set = place && quantityAt(model.document, place);
@@ -45,12 +35,9 @@ export function inspect(engine: Engine, spot: CellPlace): Inspection {
   if (content.kind === 'formula') {
     const { reading, tree } = readingOf(model, content.formula, spot, findings);
     const given = kindOf(tree, reading);
-    if (
-      set !== undefined &&
-      !fits(set, given) &&
-      !mayBeByConstant(set, given, tree, kindIn(reading))
-    )
-      findings.push({ about: 'result', set, given: given as Exclude<Kind, undefined> });
+    const isOther = set !== undefined && given !== undefined && !fits(set, given);
+    if (isOther && !mayBeByConstant(set, given, tree, kindIn(reading)))
+      findings.push({ about: 'result', set, given });
   }
   if (typeof target === 'object') {
     const { reading, tree } = readingOf(model, target, spot, findings);
@@ -59,8 +46,7 @@ export function inspect(engine: Engine, spot: CellPlace): Inspection {
     if (set !== undefined && yields !== true && given !== undefined && !fits(set, given))
       findings.push({ about: 'target', set, given });
   }
-  const remarks = content.kind === 'formula' ? remarksIn(model, content.formula, spot) : [];
-  return { findings, remarks };
+  return findings;
 }
 
 const kindIn =
@@ -83,9 +69,14 @@ function readingOf(
   return { reading, tree: formula.shape.tree };
 }
 
-function remarksIn(model: Model, formula: Formula, { sheet }: CellPlace): readonly string[] {
+/** Arguments of a cell's formula outside what a standard recommends, in words. */
+export function standardRemarks(engine: Engine, spot: CellPlace): readonly string[] {
+  const model = models.get(engine);
+  const content = model && cellAtSpot(model.document, spot)?.content;
+  if (!model || content?.kind !== 'formula') return [];
+  const { formula } = content;
   const references = model.resolver.references(formula);
-  return remarksOn(formula.shape.tree, (part) => valueOf(model, part, references, sheet));
+  return remarksOn(formula.shape.tree, (part) => valueOf(model, part, references, spot.sheet));
 }
 
 /** What a part of a formula comes to; the usual cases without a calculation. */

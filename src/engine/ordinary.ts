@@ -22,9 +22,13 @@ function joined(handed: Handed, indices: readonly number[]): Kind {
   return oneKind(handed, parts);
 }
 
-/** The same where words may stand for a number: `IF(B2=0,"no light",B2)` is plain and no mistake. */
+/**
+ * The same where words may stand for a number: `IF(B2=0,"no light",B2)` is plain and no mistake.
+ * A cell with words in its place is one.
+ */
 function chosen(handed: Handed, indices: readonly number[]): Kind {
-  const isWorded = (index: number) => handed.kinds(index).some(isWords);
+  const isWorded = (index: number) =>
+    handed.node(index)?.kind !== 'reference' && handed.kinds(index).some(isWords);
   const numbers = indices.filter((index) => !isWorded(index));
   if (numbers.length === 0) return joined(handed, indices);
   const kind = joined(handed, numbers);

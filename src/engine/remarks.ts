@@ -20,6 +20,13 @@ export function remarksOn(tree: Node, valueOf: (argument: Node) => CellValue): r
   return remarks;
 }
 
+/** Whether a formula has arguments for which a standard recommends a range. */
+export function hasUsual(tree: Node): boolean {
+  for (const { name } of callsIn(tree))
+    if (byName.get(name)?.parameters.some(({ usual }) => usual)) return true;
+  return false;
+}
+
 function* callsIn(node: Node): Iterable<Call> {
   if (node.kind === 'call') {
     yield node;
