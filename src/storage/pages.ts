@@ -40,15 +40,23 @@ export interface Folded {
  */
 export function foldPages(pages: KeptPages, keep: number): Folded | undefined {
   const lines = cutPoint(pages.journal.map(lineKind), keep);
-  if (lines === 0) return undefined;
-  const until = readPages({ ...pages, journal: pages.journal.slice(0, lines) });
-  const snapshot = until.ok && !until.cutShort ? writeBase(until.book.document) : undefined;
-  if (!snapshot) return undefined;
-  const before = readPages(pages);
-  const after = readPages({ snapshot, journal: pages.journal.slice(lines) });
-  return before.ok && after.ok && sameBooks(before.book, after.book)
+  const whole = lines === 0 ? undefined : textOf(pages);
+  if (whole === undefined) return undefined;
+  const snapshot = baseOf({ ...pages, journal: pages.journal.slice(0, lines) });
+  const rest = pages.journal.slice(lines);
+  return snapshot && textOf({ snapshot, journal: rest }) === whole
     ? { snapshot, lines }
     : undefined;
 }
 
-const sameBooks = (a: Book, b: Book): boolean => writeBook(a.document) === writeBook(b.document);
+// Each book is let go of once it is text: large ones are not held side by side.
+
+function textOf(pages: KeptPages): string | undefined {
+  const read = readPages(pages);
+  return read.ok ? writeBook(read.book.document) : undefined;
+}
+
+function baseOf(pages: KeptPages): Snapshot | undefined {
+  const read = readPages(pages);
+  return read.ok && !read.cutShort ? writeBase(read.book.document) : undefined;
+}
