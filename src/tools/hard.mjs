@@ -55,4 +55,7 @@ const text = [
 ].join('\n\n');
 const { format } = await import('prettier');
 writeFileSync(join(root, 'tests/bench/HARD.md'), await format(text, { parser: 'markdown' }));
-process.exitCode = code;
+
+console.log('Mutants.');
+const mutants = await run('src/tools/mutate.mjs', []);
+process.exitCode = code || mutants;

@@ -1,0 +1,179 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { dirname, join } from 'node:path';
+import { Script } from 'node:vm';
+import { DryRunStatus, MutantRunStatus, TestStatus } from '@stryker-mutator/api/test-runner';
+import { build } from 'esbuild';
+import { newSuite } from './suite.mjs';
+
+/**
+ * Runs the tests of functions/ for the mutation tester within one process. Loading all of them anew
+ * takes a tenth of a second, where a test runner’s own way takes several: so every mutant meets
+ * fresh modules, and thousands of mutants can be tried.
+ * @typedef {import('@stryker-mutator/api/test-runner').TestRunner} TestRunner
+ * @typedef {import('./suite.mjs').Test} Test
+ */
+
+/** The mutants’ switchboard: the code that was changed looks here. */
+const world = /** @type {Record<string, any>} */ (globalThis);
+/** @type {Record<string, any>} */
+const board = (world['__stryker__'] ??= {});
+
+/** Reads `import.meta.dirname` as the folder that each file stands in. @type {import('esbuild').Plugin} */
+const ownFolders = {
+  name: 'own folders',
+  setup({ onLoad }) {
+    onLoad({ filter: /\.ts$/ }, ({ path }) => {
+      const text = readFileSync(path, 'utf8');
+      const folder = JSON.stringify(dirname(path));
+      return { contents: text.replaceAll('import.meta.dirname', folder), loader: 'ts' };
+    });
+  },
+};
+
+/** Slow, about whole sheets, or held to what an outside program says. */
+const leftOut = [
+  'tests/unit/functions/outside.test.ts',
+  'tests/unit/functions/stable.test.ts',
+  'tests/standards/accuracy.test.ts',
+  'tests/standards/camera.test.ts',
+  'tests/standards/entries.test.ts',
+  'tests/standards/expansions.test.ts',
+  'tests/standards/harbour-hours.test.ts',
+  'tests/standards/sun.test.ts',
+  'tests/standards/tungsten-dimming.test.ts',
+  'tests/standards/unitcheck.test.ts',
+];
+
+/** The tests that hold functions/; those that say most come first. */
+function testFiles() {
+  return ['tests/unit/functions', 'tests/standards']
+    .flatMap((folder) =>
+      readdirSync(folder, { recursive: true, encoding: 'utf8' }).map((name) => `${folder}/${name}`),
+    )
+    .filter((name) => name.endsWith('.test.ts') && !leftOut.includes(name))
+    .sort((one, other) => Number(isCatalogue(other)) - Number(isCatalogue(one)));
+}
+
+const isCatalogue = (/** @type {string} */ name) => name.includes('catalogue');
+
+/** @param {readonly string[]} files @returns {Promise<{ file: string, script: Script }[]>} */
+async function compile(files) {
+  return Promise.all(
+    files.map(async (file) => {
+      const { outputFiles } = await build({
+        ...{ entryPoints: [file], absWorkingDir: process.cwd(), plugins: [ownFolders] },
+        ...{ bundle: true, packages: 'external', platform: 'node', format: 'cjs' },
+        ...{ write: false, logLevel: 'silent' },
+      });
+      const filename = join(process.cwd(), file);
+      const text = outputFiles[0]?.text ?? '';
+      const script = new Script(`(function (require, module, exports) {${text}\n})`, { filename });
+      return { file, script };
+    }),
+  );
+}
+
+/** @implements {TestRunner} */
+class InOneProcess {
+  static inject = /** @type {const} */ ([]);
+
+  require = createRequire(join(process.cwd(), 'package.json'));
+
+  capabilities() {
+    return { reloadEnvironment: true };
+  }
+
+  async init() {
+    this.scripts = await compile(testFiles());
+  }
+
+  /** All tests of these files, freshly loaded. @param {ReadonlySet<string>} [wanted] ids */
+  async load(wanted) {
+    /** @type {Test[]} */
+    const tests = [];
+    for (const { file, script } of this.scripts ?? []) {
+      if (wanted && ![...wanted].some((id) => id.includes(` ${file} > `))) continue;
+      const suite = newSuite(file);
+      const require = (/** @type {string} */ name) =>
+        name === 'vitest' ? suite.exports : this.require(name);
+      const module = { exports: {} };
+      script.runInThisContext()(require, module, module.exports);
+      for (const body of suite.before) await body();
+      tests.push(...suite.tests);
+    }
+    return wanted ? tests.filter(({ id }) => wanted.has(id)) : tests;
+  }
+
+  /** @returns {Promise<import('@stryker-mutator/api/test-runner').DryRunResult>} */
+  async dryRun() {
+    board['mutantCoverage'] = { static: {}, perTest: {} };
+    board['activeMutant'] = undefined;
+    const results = [];
+    for (const { id, run } of await this.load()) {
+      board['currentTestId'] = id;
+      const begun = performance.now();
+      const failure = await failureOf(run);
+      const timeSpentMs = performance.now() - begun;
+      const found = { id, name: id, timeSpentMs };
+      results.push(
+        failure === undefined
+          ? /** @type {const} */ ({ ...found, status: TestStatus.Success })
+          : /** @type {const} */ ({ ...found, status: TestStatus.Failed, failureMessage: failure }),
+      );
+    }
+    board['currentTestId'] = undefined;
+    const mutantCoverage = board['mutantCoverage'];
+    return { status: DryRunStatus.Complete, tests: results, mutantCoverage };
+  }
+
+  /**
+   * @param {import('@stryker-mutator/api/test-runner').MutantRunOptions} options
+   * @returns {Promise<import('@stryker-mutator/api/test-runner').MutantRunResult>}
+   */
+  async mutantRun({ activeMutant, mutantActivation, testFilter, hitLimit }) {
+    /** @returns {import('@stryker-mutator/api/test-runner').KilledMutantRunResult} */
+    const killed = (
+      /** @type {string} */ by,
+      /** @type {string} */ failureMessage,
+      nrOfTests = 0,
+    ) => ({
+      ...{ killedBy: [by], failureMessage, nrOfTests },
+      status: MutantRunStatus.Killed,
+    });
+    const activate = () => {
+      board['activeMutant'] = activeMutant.id;
+      board['hitCount'] = hitLimit === undefined ? undefined : 0;
+      board['hitLimit'] = hitLimit;
+    };
+    board['activeMutant'] = undefined;
+    if (mutantActivation === 'static') activate();
+    /** @type {Test[]} */
+    let tests = [];
+    const broken = await failureOf(async () => {
+      tests = await this.load(testFilter && new Set(testFilter));
+    });
+    if (broken !== undefined) return killed('loading', broken);
+    activate();
+    for (const [index, { id, run }] of tests.entries()) {
+      const failure = await failureOf(run);
+      if (failure !== undefined) return killed(id, failure, index + 1);
+    }
+    return { status: MutantRunStatus.Survived, nrOfTests: tests.length };
+  }
+}
+
+/** @param {() => unknown} run @returns {Promise<string | undefined>} */
+async function failureOf(run) {
+  try {
+    await run();
+    return undefined;
+  } catch (failure) {
+    return failure instanceof Error ? failure.message : String(failure);
+  }
+}
+
+/** Read by the mutation tester by this name. */
+export const strykerPlugins = [
+  { kind: 'TestRunner', name: 'in-one-process', injectableClass: InOneProcess },
+];
