@@ -22,7 +22,7 @@ beforeEach(() => {
 afterEach(async () => {
   await running?.kill();
   running = undefined;
-  rmSync(profile, { recursive: true, force: true });
+  rmSync(profile, { recursive: true, force: true, maxRetries: 10 });
 });
 
 const start = async (hash = ''): Promise<Page> => {
