@@ -1,7 +1,8 @@
 import { effectsTouch } from './touched.ts';
 import type { Book, Change, Means } from '../book/types.ts';
+import type { Checker } from '../check/checker.ts';
 import type { Context } from '../commands/command.ts';
-import type { Engine, Recalculated } from '../engine/types.ts';
+import type { CellPlace, Engine, Recalculated } from '../engine/types.ts';
 import { signal, type ReadonlySignal } from '../panels/kit/signals.ts';
 import { createSession, type Session, type SessionState } from '../session/session.ts';
 import { literalEngine } from './literal-engine.ts';
@@ -20,8 +21,10 @@ export interface Desk {
   readonly settled: ReadonlySignal<number>;
   /** Cells to paint anew, told right after `changed`. */
   onPaint(paint: (what: Recalculated & { readonly structure: boolean }) => void): void;
-  /** The engine has loaded. */
-  calculateWith(engine: Engine): void;
+  /** What the check has to say about a cell; nothing until it has loaded. */
+  remarksAt(place: CellPlace): readonly string[];
+  /** The engine has loaded, and with it the check. */
+  calculateWith(engine: Engine, checker: Checker): void;
   close(): void;
 }
 
@@ -32,6 +35,7 @@ export function createDesk(id: string, book: Book, means: Means): Desk {
   const { document } = book;
   const session = createSession(document.sheets[0]?.id ?? '');
   let engine = literalEngine(document);
+  let checker: Checker | undefined;
   const state = signal(session.state);
   const changed = signal(0);
   const settled = signal(0);
@@ -89,15 +93,18 @@ export function createDesk(id: string, book: Book, means: Means): Desk {
     changed,
     settled,
     onPaint: (painter) => (paint = painter),
-    calculateWith(loaded) {
+    remarksAt: (place) => checker?.at(place).map(({ sentence }) => sentence) ?? [],
+    calculateWith(loaded, checking) {
       engine.dispose();
       engine = loaded;
+      checker = checking;
       stops.push(loaded.listen(({ cells, all }) => tell(cells, all, false)));
       tell([], true, false);
     },
     close() {
       clearTimeout(timer);
       for (const stop of stops) stop();
+      checker?.dispose();
       engine.dispose();
     },
   };

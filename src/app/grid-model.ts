@@ -61,7 +61,8 @@ export function gridModel(desk: Desk, room: () => number): GridModel {
       const format = { ...line?.format, ...cell?.format };
       const shown = shownCell(document, desk.engine, spot);
       const role = cell?.role ?? line?.role;
-      return picture(cell, shown, captionOverNumbers(desk, spot, format), role);
+      const set = captionOverNumbers(desk, spot, format);
+      return picture(cell, shown, set, role, desk.remarksAt(spot));
     },
     editText(row, column) {
       const place = placeAt(document, { sheet: session.state.sheet, row, column });
@@ -94,9 +95,11 @@ function picture(
   shown: ShownCell,
   format: Format,
   role: Cell['role'],
+  remarks: readonly string[],
 ): CellPicture {
   const { verdict, tone, number, sentence } = shown;
   const { text, unit } = apart(shown.text, shown.unit, shown.whole);
+  const described = [sentence ?? '', ...remarks].filter(Boolean).join(' ');
   const isText = cell?.content.kind === 'text';
   const shape = verdict === 'in range' || verdict === 'lost' ? shapes[verdict] : verdict;
   return {
@@ -109,6 +112,7 @@ function picture(
     ...(role && { role }),
     ...(shape && { verdict: shape }),
     ...(cell?.note && { note: true }),
-    ...(sentence !== undefined && { described: sentence }),
+    ...(remarks.length > 0 && { remark: true }),
+    ...(described !== '' && { described }),
   };
 }

@@ -1,3 +1,4 @@
-/** What the first paint does not need: the calculator and the function library. */
+/** What the first paint does not need: the calculator, the check and the function library. */
 export { connectEngine, isFunction } from '../engine/index.ts';
+export { createChecker } from '../check/checker.ts';
 export { catalogue } from '../../functions/index.ts';

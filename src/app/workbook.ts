@@ -50,6 +50,7 @@ export function createWorkbook(parts: WorkbookParts): Workbook {
   const lookAt = (now: Desk): Look => ({
     document: now.book.document,
     engine: now.engine,
+    remarksAt: now.remarksAt,
     writing: writingSettings(now.book.document.settings),
   });
   /** A view that follows each change, or only what has settled. */

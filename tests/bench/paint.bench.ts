@@ -50,19 +50,21 @@ async function paintTime(page: Page, turn: number): Promise<number> {
   const painted = page.evaluate(
     () =>
       new Promise<number>((resolve) => {
-        const cell = document.querySelector('[aria-rowindex="2"] [aria-colindex="4"]');
+        // The last one: those before it are copies of headings.
+        const cell = [...document.querySelectorAll('[aria-rowindex="2"] [aria-colindex="4"]')].at(
+          -1,
+        );
         if (!cell) throw new Error('C1 is not in view.');
-        const before = cell.textContent;
         let begun = 0;
         addEventListener('keydown', () => (begun = performance.now()), {
           capture: true,
           once: true,
         });
-        const watch = () => {
-          if (begun > 0 && cell.textContent !== before) resolve(performance.now() - begun);
-          else requestAnimationFrame(watch);
-        };
-        requestAnimationFrame(watch);
+        // Callbacks only: a named function here would be given a helper that the page does not have.
+        new MutationObserver((_, observer) => {
+          observer.disconnect();
+          requestAnimationFrame(() => resolve(performance.now() - begun));
+        }).observe(cell, { childList: true, subtree: true, characterData: true });
       }),
   );
   await page.keyboard.press('Enter');

@@ -50,7 +50,7 @@ export function slipView(look: Look, at: CellPlace): SlipView {
     goesTo: explanation.dependents.map((place) =>
       linkTo(look, sheet, { sheet: place.sheet, from: place }),
     ),
-    remarks: explanation.remarks,
+    remarks: look.remarksAt(at),
     note: cell?.note ?? '',
   };
 }

@@ -6,6 +6,7 @@ import { enter } from '../../../src/book/make/enter.ts';
 import { newDocument } from '../../../src/book/newdocument.ts';
 import { writingSettings } from '../../../src/book/settings.ts';
 import type { Book, Means } from '../../../src/book/types.ts';
+import { createChecker } from '../../../src/check/checker.ts';
 import { connectEngine } from '../../../src/engine/index.ts';
 import { entryView, tryOut } from '../../../src/panels/views/entry-view.ts';
 import { footFacts } from '../../../src/panels/views/foot-view.ts';
@@ -55,9 +56,12 @@ beforeAll(() => {
   const entered = enter(book.document, own, entries);
   if (!entered.ok) throw new Error(entered.reason);
   book.run(entered.transaction);
+  const engine = connectEngine(book);
+  const checker = createChecker(book, engine);
   look = {
     document: book.document,
-    engine: connectEngine(book),
+    engine,
+    remarksAt: (place) => checker.at(place).map(({ sentence }) => sentence),
     writing: writingSettings(book.document.settings),
   };
 });
