@@ -27,6 +27,7 @@ export interface AppHands {
   leave(): Promise<Outcome>;
   act(id: string, args: unknown): Outcome;
   find(): void;
+  print(): Promise<Outcome>;
 }
 
 const ok: Outcome = { ok: true };
@@ -183,7 +184,8 @@ function bookActions(
       group: 'book',
       keys: ['Ctrl+P'],
       unavailable: needsBook,
-      run: () => (window.print(), ok),
+      search: ['paper', 'pdf'],
+      run: () => hands.print(),
     },
     {
       id: 'sheet.add',

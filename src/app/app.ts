@@ -15,6 +15,7 @@ import { createKeyMap, isTyping } from './keys.ts';
 import type { OpenedBook } from './library.ts';
 import { createMeans } from './means.ts';
 import { createNotices } from './notices.ts';
+import { createPrinting } from './print.ts';
 import { createShelf } from './shelf.ts';
 import { createWorkbook } from './workbook.ts';
 import { walkCommands } from '../walk/commands.ts';
@@ -51,9 +52,11 @@ export function startApp(root: HTMLElement): void {
     const [loaded, grid] = await Promise.all([heavy, createHand(shell.grid, laid, hear(laid))]);
     if (desk.value !== laid) return grid.dispose();
     hand = grid;
-    laid.calculateWith(loaded.connectEngine(laid.book, { clock: now, chance: Math.random }));
+    const engine = loaded.connectEngine(laid.book, { clock: now, chance: Math.random });
+    laid.calculateWith(engine, loaded.createChecker(laid.book, engine));
     grid.focus();
     shell.grid.dataset['ready'] = 'true';
+    printing.prepareWhenIdle();
   };
   const shelf = createShelf({ locale: navigator.language, now, newId: means.newId, lay });
 
@@ -73,6 +76,7 @@ export function startApp(root: HTMLElement): void {
       desk: () => desk.value,
       act,
       find: () => shell.find(),
+      print: () => printing.print(),
     }),
   ];
   const keys = createKeyMap(actions);
@@ -85,6 +89,12 @@ export function startApp(root: HTMLElement): void {
     hand: () => hand,
   });
   const shell: Shell = openShell(root, workbook, screen);
+  const printing = createPrinting({
+    grid: shell.grid,
+    locale: navigator.language,
+    desk: () => desk.value,
+    now,
+  });
 
   const hear = (laid: Desk) =>
     gridEvents({
