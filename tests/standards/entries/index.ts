@@ -19,5 +19,4 @@ export const accepted: readonly Accepted[] = [
 ];
 
 export { refused } from './refused.ts';
-export type { Refused } from './refused.ts';
 export type { Accepted } from './row.ts';
