@@ -18,3 +18,6 @@ export interface Handed {
   part(index: number, kind: KnownKind): Part;
   hear(finding: Finding): void;
 }
+
+/** What a function makes of the quantities it is given; on the way it hears what does not fit. */
+export type Rule = (handed: Handed) => Kind;

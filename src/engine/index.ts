@@ -3,9 +3,8 @@ import { prepare } from './door.ts';
 export { connectEngine } from './connect.ts';
 export { findingsIn, outerCall, standardRemarks } from './inspect.ts';
 export { hasUsual } from './remarks.ts';
-export type { OuterCall } from './inspect.ts';
 export type * from './findings.ts';
-export type { Kind, KnownKind } from './kinds.ts';
+export type { KnownKind } from './kinds.ts';
 export type * from './types.ts';
 
 let names: ReadonlySet<string> | undefined;

@@ -1,154 +1,18 @@
-import { isPlain, isWords, together } from './algebra.ts';
+import { isPlain } from './algebra.ts';
 import { combined, dimensionsOf, kindWith } from './dimensions.ts';
-import type { Part } from './findings.ts';
 import { fits } from './fits.ts';
-import type { Handed } from './handed.ts';
+import type { Handed, Rule } from './handed.ts';
+import { allOf, choice } from './joining.ts';
 import type { Kind } from './kinds.ts';
+import { index, lookUp, match, sought, xLookUp } from './lookups.ts';
+import { total, totalIf, totalIfs } from './totals.ts';
 import { writtenNumber } from './written.ts';
-
-type Rule = (handed: Handed) => Kind;
 
 const first: Rule = ({ kind }) => kind(0);
 const always =
   (kind: Kind): Rule =>
   () =>
     kind;
-
-/** One kind for several arguments. */
-function joined(handed: Handed, indices: readonly number[]): Kind {
-  const parts = indices.flatMap((index) =>
-    handed.kinds(index).map((kind) => (kind === undefined ? undefined : handed.part(index, kind))),
-  );
-  return oneKind(handed, parts);
-}
-
-/**
- * The same where words may stand for a number: `IF(B2=0,"no light",B2)` is plain and no mistake.
- * A cell with words in its place is one.
- */
-function chosen(handed: Handed, indices: readonly number[]): Kind {
-  const isWorded = (index: number) =>
-    handed.node(index)?.kind !== 'reference' && handed.kinds(index).some(isWords);
-  const numbers = indices.filter((index) => !isWorded(index));
-  if (numbers.length === 0) return joined(handed, indices);
-  const kind = joined(handed, numbers);
-  return numbers.length < indices.length && kind !== 'any' ? undefined : kind;
-}
-
-/** The kind that all parts have; hears the first that has another. */
-function oneKind(handed: Handed, parts: readonly (Part | undefined)[]): Kind {
-  let common: Kind = 'any';
-  let named: Part | undefined;
-  let isKnown = true;
-  for (const part of parts) {
-    isKnown &&= part !== undefined;
-    if (!part || common === undefined) continue;
-    const both = together(common, part.kind);
-    if ('clash' in both) {
-      if (named) handed.hear({ about: 'joined', call: handed.call.name, parts: [named, part] });
-      return undefined;
-    }
-    if (!isPlain(part.kind)) named ??= part;
-    common = both.kind;
-  }
-  return isKnown ? common : undefined;
-}
-
-/** The arguments from one on, or every second one. */
-function indicesFrom({ count }: Handed, start: number, step = 1): readonly number[] {
-  const indices: number[] = [];
-  for (let index = start; index < count; index += step) indices.push(index);
-  return indices;
-}
-
-const allOf: Rule = (handed) => joined(handed, indicesFrom(handed, 0));
-
-const choice =
-  (start: number, step = 1): Rule =>
-  (handed) =>
-    chosen(handed, indicesFrom(handed, start, step));
-
-/** Sums and means that do not give more of the same: light adds as the square of an f-number. */
-const untotalled: Readonly<Record<string, readonly Kind[]>> = {
-  SUM: ['fNumber', 'colourTemperature', 'ev'],
-  AVERAGE: ['fNumber', 'colourTemperature'],
-};
-
-function totalled(handed: Handed, kind: Kind, index: number): Kind {
-  const total = handed.call.name.startsWith('SUM') ? 'SUM' : 'AVERAGE';
-  if (kind === undefined || untotalled[total]?.includes(kind) !== true) return kind;
-  handed.hear({ about: 'totalled', call: handed.call.name, given: handed.part(index, kind) });
-  return undefined;
-}
-
-const total: Rule = (handed) => totalled(handed, allOf(handed), 0);
-
-/** `SUMIF(range, criterion, sum_range)`: what is added up is the last range. */
-const totalIf: Rule = (handed) => {
-  const index = handed.count > 2 ? 2 : 0;
-  sought(handed, 1, 0, handed.kinds(0));
-  return totalled(handed, joined(handed, [index]), index);
-};
-
-/** `SUMIFS(sum_range, range, criterion, …)`. */
-const totalIfs: Rule = (handed) => totalled(handed, joined(handed, [0]), 0);
-
-/** Hears when what is looked for is of another kind than what it is looked for among. */
-function sought(handed: Handed, key: number, among: number, kinds: readonly Kind[]): void {
-  const kind = handed.kind(key);
-  if (kind === undefined || isWords(kind)) return;
-  const known = kinds.filter((each) => each !== undefined);
-  const [other] = known;
-  if (other === undefined || known.some((each) => 'kind' in together(kind, each))) return;
-  handed.hear({
-    about: 'sought',
-    call: handed.call.name,
-    key: handed.part(key, kind),
-    among: handed.part(among, other),
-  });
-}
-
-/** `VLOOKUP(key, table, column)` and `HLOOKUP(key, table, row)`. */
-const lookUp =
-  (axis: 'rows' | 'columns'): Rule =>
-  (handed) => {
-    sought(handed, 0, 1, handed.line(1, axis, 1));
-    const node = handed.node(2);
-    const line = node && writtenNumber(node);
-    return line === undefined || line === null
-      ? undefined
-      : found(handed, handed.line(1, axis, line));
-  };
-
-/** One of several cells: of their kind where they have one, and remarked on where they have not. */
-function found(handed: Handed, kinds: readonly Kind[]): Kind {
-  return oneKind(
-    handed,
-    kinds.map((kind) => (kind === undefined ? undefined : handed.part(1, kind))),
-  );
-}
-
-const match: Rule = (handed) => {
-  sought(handed, 0, 1, handed.kinds(1));
-  return 'number';
-};
-
-const xLookUp: Rule = (handed) => {
-  sought(handed, 0, 1, handed.kinds(1));
-  return chosen(handed, handed.count > 3 ? [2, 3] : [2]);
-};
-
-/** `INDEX(table, row, column)`: of the column where it is written. */
-const index: Rule = (handed) => {
-  const node = handed.node(2);
-  const column = node && writtenNumber(node);
-  if (column) return joinedLine(handed.line(0, 'columns', column));
-  return handed.kind(0);
-};
-
-function joinedLine(kinds: readonly Kind[]): Kind {
-  return kinds.every((kind) => kind === kinds[0]) ? kinds[0] : undefined;
-}
 
 /** Sine, cosine and tangent of an angle kept in degrees. */
 const ofRadians: Rule = (handed) => {

@@ -1,0 +1,62 @@
+import { isWords, together } from './algebra.ts';
+import type { Handed, Rule } from './handed.ts';
+import { chosen, oneKind } from './joining.ts';
+import type { Kind } from './kinds.ts';
+import { writtenNumber } from './written.ts';
+
+/** Hears when what is looked for is of another kind than what it is looked for among. */
+export function sought(handed: Handed, key: number, among: number, kinds: readonly Kind[]): void {
+  const kind = handed.kind(key);
+  if (kind === undefined || isWords(kind)) return;
+  const known = kinds.filter((each) => each !== undefined);
+  const [other] = known;
+  if (other === undefined || known.some((each) => 'kind' in together(kind, each))) return;
+  handed.hear({
+    about: 'sought',
+    call: handed.call.name,
+    key: handed.part(key, kind),
+    among: handed.part(among, other),
+  });
+}
+
+/** `VLOOKUP(key, table, column)` and `HLOOKUP(key, table, row)`. */
+export const lookUp =
+  (axis: 'rows' | 'columns'): Rule =>
+  (handed) => {
+    sought(handed, 0, 1, handed.line(1, axis, 1));
+    const node = handed.node(2);
+    const line = node && writtenNumber(node);
+    return line === undefined || line === null
+      ? undefined
+      : found(handed, handed.line(1, axis, line));
+  };
+
+/** One of several cells: of their kind where they have one, and remarked on where they have not. */
+function found(handed: Handed, kinds: readonly Kind[]): Kind {
+  return oneKind(
+    handed,
+    kinds.map((kind) => (kind === undefined ? undefined : handed.part(1, kind))),
+  );
+}
+
+export const match: Rule = (handed) => {
+  sought(handed, 0, 1, handed.kinds(1));
+  return 'number';
+};
+
+export const xLookUp: Rule = (handed) => {
+  sought(handed, 0, 1, handed.kinds(1));
+  return chosen(handed, handed.count > 3 ? [2, 3] : [2]);
+};
+
+/** `INDEX(table, row, column)`: of the column where it is written. */
+export const index: Rule = (handed) => {
+  const node = handed.node(2);
+  const column = node && writtenNumber(node);
+  if (column) return joinedLine(handed.line(0, 'columns', column));
+  return handed.kind(0);
+};
+
+function joinedLine(kinds: readonly Kind[]): Kind {
+  return kinds.every((kind) => kind === kinds[0]) ? kinds[0] : undefined;
+}
