@@ -38,7 +38,7 @@ export function slipView(look: Look, at: CellPlace): SlipView {
     value: shown,
     ...(shape && { shape }),
     facts: [
-      ...targetFacts(look, at, cell, value, quantity),
+      ...targetFacts(look, at, cell, quantity),
       ...typedFact(look, at, cell, shown.text),
       ...(isNumber ? unitFacts(look, quantity, value) : []),
       ...receptorFacts(look, cell),
