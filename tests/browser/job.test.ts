@@ -187,7 +187,8 @@ async function openFile(page: Page, path: string): Promise<void> {
 
 async function refusal(page: Page, path: string): Promise<string> {
   const chooser = page.waitForEvent('filechooser');
-  await page.keyboard.press('Control+o');
+  await page.getByRole('button', { name: 'Book menu' }).click();
+  await page.getByRole('menuitem', { name: /Open a file/ }).click();
   await (await chooser).setFiles(path);
   const notice = page.locator('.notices');
   await expect.poll(() => notice.innerText()).not.toBe('');
