@@ -66,11 +66,11 @@ export async function keepBook(means: Keeping, kept: Kept, book: Book): Promise<
       if (!closed) means.heard(state);
     },
     async write(lines) {
-      const at = await keeper.write(lines);
+      await keeper.write(lines);
       folding.grew(lines.length, lengthOf(lines));
       if (lines.length > 0) void askToStay(navigator.storage);
-      return at;
     },
+    settle: () => keeper.settle(),
   });
   const isKept = () => !touched || autosave.state.kind !== 'unsaved';
   const stops = [

@@ -8,8 +8,10 @@ export type SaveState =
 
 /** What autosave needs of the world. */
 export interface AutosaveMeans {
-  /** Keeps these lines, after those it was given before; resolves to when it did, in ISO 8601. */
-  readonly write: (lines: readonly string[]) => Promise<string>;
+  /** Hands these lines over, after those handed over before: a crash of the browser spares them. */
+  readonly write: (lines: readonly string[]) => Promise<void>;
+  /** Makes sure that a power cut spares them too; resolves to when, in ISO 8601. */
+  readonly settle: () => Promise<string>;
   /** Runs something later; returns how to call it off. */
   readonly later: (run: () => void, milliseconds: number) => () => void;
   readonly heard: (state: SaveState) => void;
@@ -27,6 +29,8 @@ export interface Autosave {
   stop(): Promise<void>;
 }
 
+/** Waiting for the disk makes whatever comes next wait too: that is left for a pause in the work. */
+const quiet = 300;
 const retry = 3_000;
 
 /**
@@ -34,44 +38,78 @@ const retry = 3_000;
  * and says how that goes. No timer stands between a change and its writing: a busy page would make
  * it late.
  */
-export function createAutosave({ write, later, heard }: AutosaveMeans): Autosave {
+export function createAutosave({ write, settle, later, heard }: AutosaveMeans): Autosave {
   let pending: string[] = [];
   let due = false;
+  let unsettled = false;
+  let failed = false;
   let stopped = false;
   let state: SaveState = { kind: 'saved', at: undefined };
   let callOff: (() => void) | undefined;
   let writing: Promise<void> | undefined;
+  let settling: Promise<void> | undefined;
 
   const tell = (next: SaveState): void => {
     state = next;
     heard(next);
   };
+  const flushIn = (milliseconds: number): void => {
+    callOff?.();
+    callOff = stopped ? undefined : later(() => void flush(), milliseconds);
+  };
+  const fail = (cause: unknown): void => {
+    failed = true;
+    due = true;
+    tell({ kind: 'unsaved', reason: problem(cause).message });
+    flushIn(retry);
+  };
 
-  async function writePending(): Promise<void> {
-    const batch = pending;
-    pending = [];
-    due = false;
-    try {
-      const at = await write(batch);
-      tell(due ? { kind: 'saving' } : { kind: 'saved', at });
-    } catch (cause) {
-      pending = [...batch, ...pending];
-      due = true;
-      tell({ kind: 'unsaved', reason: problem(cause).message });
-      if (!stopped) callOff = later(() => void flush(), retry);
+  async function writeWhatIsDue(): Promise<void> {
+    while (due && !failed) {
+      const batch = pending;
+      pending = [];
+      due = false;
+      try {
+        await write(batch);
+        unsettled = true;
+        flushIn(quiet);
+      } catch (cause) {
+        pending = [...batch, ...pending];
+        fail(cause);
+      }
     }
   }
 
+  function start(): Promise<void> {
+    writing ??= writeWhatIsDue().finally(() => {
+      writing = undefined;
+      if (due && !failed) void start();
+    });
+    return writing;
+  }
+
   async function flush(): Promise<void> {
+    failed = false;
+    while ((due || writing) && !failed) await start();
     callOff?.();
     callOff = undefined;
-    while (writing) await writing;
-    if (!due) return;
-    writing = writePending().finally(() => {
-      writing = undefined;
-      if (due && !callOff && !stopped) void flush();
+    if (failed) return flushIn(retry);
+    while (settling) await settling;
+    if (!unsettled || failed) return;
+    settling = settleAll().finally(() => {
+      settling = undefined;
     });
-    await writing;
+    await settling;
+  }
+
+  async function settleAll(): Promise<void> {
+    unsettled = false;
+    try {
+      const at = await settle();
+      if (!due && !unsettled) tell({ kind: 'saved', at });
+    } catch (cause) {
+      fail(cause);
+    }
   }
 
   return {
@@ -80,7 +118,7 @@ export function createAutosave({ write, later, heard }: AutosaveMeans): Autosave
       due = true;
       if (state.kind === 'saved') tell({ kind: 'saving' });
       // All changes of one gesture together. After a failure they wait for the next try.
-      if (!callOff && !writing) queueMicrotask(() => void flush());
+      if (!failed) queueMicrotask(() => void start());
     },
     begin() {
       due = true;
@@ -92,6 +130,7 @@ export function createAutosave({ write, later, heard }: AutosaveMeans): Autosave
     },
     async stop() {
       stopped = true;
+      callOff?.();
       await flush();
     },
   };

@@ -24,7 +24,7 @@ export function openDatabase(name = 'halfstop'): BookStore {
       }),
     claim: (id, last, cutShort) =>
       withDatabase(async (database) => {
-        const { snapshots, journal, committed } = writing(database);
+        const { snapshots, journal, committed } = writing(database, 'relaxed');
         const there = snapshots.getKey(id);
         await committed([
           there,
@@ -35,7 +35,7 @@ export function openDatabase(name = 'halfstop'): BookStore {
       }),
     append: (book, lines, last) =>
       withDatabase(async (database) => {
-        const { books, snapshots, journal, committed } = writing(database);
+        const { books, snapshots, journal, committed } = writing(database, 'relaxed');
         // Everything is asked for at once: what was typed is then safe, however busy the page is.
         const there = snapshots.getKey(book.id);
         await committed([
@@ -44,6 +44,12 @@ export function openDatabase(name = 'halfstop'): BookStore {
           books.put(book),
         ]).catch(unlessTaken);
         if ((await there) === undefined) throw new StorageProblem('cleared');
+      }),
+    settle: (book) =>
+      withDatabase(async (database) => {
+        const { books, snapshots, committed } = writing(database);
+        if ((await snapshots.getKey(book.id)) === undefined) throw new StorageProblem('cleared');
+        await committed([books.put(book)]);
       }),
     fold: (id, upTo, snapshot, through) =>
       withDatabase((database) => fold(database, id, upTo, snapshot, through)),
@@ -97,9 +103,9 @@ async function fold(
   return true;
 }
 
-function writing(database: Database) {
+function writing(database: Database, durability: IDBTransactionDurability = 'strict') {
   const transaction = database.transaction(['books', 'snapshots', 'journal'], 'readwrite', {
-    durability: 'strict',
+    durability,
   });
   return {
     books: transaction.objectStore('books'),

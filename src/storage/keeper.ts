@@ -14,8 +14,10 @@ export interface KeeperMeans {
 export type Beginning = 'new' | { readonly last: number; readonly cutShort: boolean };
 
 export interface Keeper {
-  /** Keeps these lines after all before them; resolves to when. */
-  write(lines: readonly string[]): Promise<string>;
+  /** Keeps these lines after all before them. */
+  write(lines: readonly string[]): Promise<void>;
+  /** Waits until all of it lies on the disk itself; resolves to when, in ISO 8601. */
+  settle(): Promise<string>;
   /** Makes this tab the one that writes; `write` does so by itself. */
   claim(): Promise<void>;
   /** So many characters of the journal have been folded away. */
@@ -61,6 +63,10 @@ export function createKeeper({ store, pages, from, describe }: KeeperMeans): Kee
       }
       for (const line of lines) journal.push(line);
       size += lengthOf(lines);
+    },
+    async settle() {
+      const book = describe(size);
+      await store.settle(book).catch(heed);
       return book.changed;
     },
     folded(characters) {

@@ -42,10 +42,13 @@ export interface BookStore {
    */
   claim(id: string, last: number, cutShort: boolean): Promise<void>;
   /**
-   * Adds lines with the numbers after `last`. Rejects as `elsewhere` when another tab has taken
-   * them, as `cleared` when the book is not there.
+   * Adds lines with the numbers after `last`. A crash of the browser spares them from then on, a
+   * power cut once they are settled. Rejects as `elsewhere` when another tab has taken the numbers,
+   * as `cleared` when the book is not there.
    */
   append(book: KeptBook, lines: readonly string[], last: number): Promise<void>;
+  /** Waits until all that was appended lies on the disk itself. */
+  settle(book: KeptBook): Promise<void>;
   /**
    * Puts a newer snapshot in place of the one that stands up to line `upTo`, and of the lines up to
    * number `through`. False, and nothing done, if the snapshot is no longer that one.

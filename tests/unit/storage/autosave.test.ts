@@ -7,6 +7,7 @@ const afternoon = '2026-03-02T14:02:00Z';
 /** A place to write that can be told to fail, and timers that run when told. */
 function bench() {
   const kept: string[] = [];
+  const settled: number[] = [];
   const states: SaveState[] = [];
   const timers: { run: () => void; milliseconds: number; off: boolean }[] = [];
   let failure: unknown;
@@ -14,6 +15,11 @@ function bench() {
     write: (lines) => {
       if (failure) return Promise.reject(failure);
       kept.push(...lines);
+      return Promise.resolve();
+    },
+    settle: () => {
+      if (failure) return Promise.reject(failure);
+      settled.push(kept.length);
       return Promise.resolve(afternoon);
     },
     later: (run, milliseconds) => {
@@ -30,7 +36,15 @@ function bench() {
     await autosave.flush();
   };
   const waiting = () => timers.filter(({ off }) => !off);
-  return { autosave, kept, states, waiting, tick, fail: (cause: unknown) => (failure = cause) };
+  return {
+    autosave,
+    kept,
+    settled,
+    states,
+    waiting,
+    tick,
+    fail: (cause: unknown) => (failure = cause),
+  };
 }
 
 const noRoom = () => new DOMException('no room', 'QuotaExceededError');
@@ -47,11 +61,27 @@ describe('autosave', () => {
   });
 
   it('waits for no timer: what was done is on its way when the hand of the browser is free', async () => {
-    const { autosave, kept, waiting } = bench();
+    const { autosave, kept } = bench();
     autosave.add('1');
     await Promise.resolve();
     expect(kept).toEqual(['1']);
-    expect(waiting()).toEqual([]);
+  });
+
+  it('says saved once it lies on the disk, less than a second after the last change', async () => {
+    const { autosave, settled, states, waiting } = bench();
+    for (const line of ['1', '2', '3']) {
+      autosave.add(line);
+      await new Promise((done) => setTimeout(done, 0));
+    }
+    expect(settled, 'not waited for between changes').toEqual([]);
+    expect(states.map(({ kind }) => kind)).toEqual(['saving']);
+    const [pause, ...more] = waiting();
+    expect(more).toEqual([]);
+    expect(pause?.milliseconds).toBeLessThan(1000);
+    pause?.run();
+    await new Promise((done) => setTimeout(done, 0));
+    expect(settled).toEqual([3]);
+    expect(autosave.state).toEqual({ kind: 'saved', at: afternoon });
   });
 
   it('says so when storage is full, keeps the changes and tries again', async () => {
@@ -79,15 +109,26 @@ describe('autosave', () => {
     expect(autosave.state).toEqual({ kind: 'saved', at: afternoon });
   });
 
-  it('writes what is typed while it writes, and only then says saved', async () => {
-    const { autosave, kept, states, tick } = bench();
+  it('what is typed while it writes is written too before it says saved', async () => {
+    const { autosave, kept, states } = bench();
     autosave.add('1');
     const writing = autosave.flush();
     autosave.add('2');
     await writing;
-    await tick();
     expect(kept).toEqual(['1', '2']);
-    expect(states.map(({ kind }) => kind)).toEqual(['saving', 'saving', 'saved']);
+    expect(states.map(({ kind }) => kind)).toEqual(['saving', 'saved']);
+  });
+
+  it('a change made while it settles is not called saved', async () => {
+    const { autosave, states, tick } = bench();
+    autosave.add('1');
+    await new Promise((done) => setTimeout(done, 0));
+    const settling = autosave.flush();
+    autosave.add('2');
+    await settling;
+    expect(states.map(({ kind }) => kind)).toEqual(['saving']);
+    await tick();
+    expect(autosave.state.kind).toBe('saved');
   });
 
   it('writes what is pending before it stops, and then is quiet', async () => {

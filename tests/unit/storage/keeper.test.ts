@@ -71,6 +71,18 @@ describe('keeping one book', () => {
     expect(await journalOf(store)).toEqual(['1', '2', '3']);
   });
 
+  it('says so when the book was cleared between writing and settling, and keeps it again', async () => {
+    const store = fresh();
+    const kept = keeper(store, 'new');
+    await kept.write(['1']);
+    expect(await kept.settle()).toBe('2026-03-02T14:02:00Z');
+    await store.remove('loft');
+    await expect(kept.settle()).rejects.toMatchObject({ kind: 'cleared' });
+    expect(await store.list()).toEqual([]);
+    await kept.write([]);
+    expect(await journalOf(store)).toEqual(['1']);
+  });
+
   it('the list says how large a book is', async () => {
     const store = fresh();
     const kept = keeper(store, 'new', ['1']);
