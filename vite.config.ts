@@ -1,12 +1,20 @@
-import { defineConfig } from 'vite';
+import { defineConfig, type Plugin } from 'vite';
 import { gridAliases } from './src/grid/vite-aliases.ts';
 import { dist } from './src/tools/root.mjs';
 import { notices, onlyNamedPackages, policy } from './src/tools/vite-plugins.mjs';
 
+/** A build is for production whoever asks for it: a test runner’s own mode must not leak into it. */
+const forProduction: Plugin = {
+  name: 'for-production',
+  config(_, { command }) {
+    if (command === 'build') process.env['NODE_ENV'] = 'production';
+  },
+};
+
 export default defineConfig({
   base: './',
   resolve: { alias: gridAliases },
-  plugins: [policy(), onlyNamedPackages(), notices()],
+  plugins: [forProduction, policy(), onlyNamedPackages(), notices()],
   worker: { format: 'es', plugins: () => [onlyNamedPackages()] },
   build: {
     outDir: dist,
