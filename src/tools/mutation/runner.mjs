@@ -31,19 +31,10 @@ const ownFolders = {
   },
 };
 
-/** Slow, about whole sheets, or held to what an outside program says. */
-const leftOut = [
-  'tests/unit/functions/outside.test.ts',
-  'tests/unit/functions/stable.test.ts',
-  'tests/standards/accuracy.test.ts',
-  'tests/standards/camera.test.ts',
-  'tests/standards/entries.test.ts',
-  'tests/standards/expansions.test.ts',
-  'tests/standards/harbour-hours.test.ts',
-  'tests/standards/sun.test.ts',
-  'tests/standards/tungsten-dimming.test.ts',
-  'tests/standards/unitcheck.test.ts',
-];
+/** About files of the project, not about what functions do. */
+const leftOut = /\/(outside|stable)\.test\.ts$/;
+/** Slow, or about whole books: whoever brings these in. */
+const beyond = /from '[^']*\/(src|accuracy|filled)\b/;
 
 /** The tests that hold functions/; those that say most come first. */
 function testFiles() {
@@ -51,7 +42,8 @@ function testFiles() {
     .flatMap((folder) =>
       readdirSync(folder, { recursive: true, encoding: 'utf8' }).map((name) => `${folder}/${name}`),
     )
-    .filter((name) => name.endsWith('.test.ts') && !leftOut.includes(name))
+    .filter((name) => name.endsWith('.test.ts') && !leftOut.test(name))
+    .filter((name) => !beyond.test(readFileSync(name, 'utf8')))
     .sort((one, other) => Number(isCatalogue(other)) - Number(isCatalogue(one)));
 }
 

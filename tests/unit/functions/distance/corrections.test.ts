@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { call } from '../../../../functions/call.ts';
 import type { AnyDefinition } from '../../../../functions/define.ts';
 import {
+  CANDELALUX,
   DIMMERFOR,
   LIGHTFACTOR,
   NEWDISTANCE,
@@ -53,4 +54,9 @@ describe('a lamp that cannot do it says what is in the way', () => {
   it('nothing is less than none: more cannot be taken away than there is', () => {
     expect(shown(WITHOUT, 100, 101)).toMatch(/^WITHOUT: other must be no more than total, 100/);
   });
+});
+
+it('light that only grazes gives nothing at all, not a last digit', () => {
+  expect(shown(CANDELALUX, 100, 1, 90)).toBe(0);
+  expect(shown(CANDELALUX, 100, 1, 60)).toBeCloseTo(50, 12);
 });
