@@ -6,7 +6,7 @@ import { runChecks } from './checks.mjs';
 import { findBrowser } from './find-browser.mjs';
 import { run } from './run.mjs';
 
-/** @typedef {{ passed: number, failed: number, skipped?: number }} Tally */
+/** `failures`: what is said again at the very end, where a long output is read. @typedef {{ passed: number, failed: number, skipped?: number, failures?: string[] }} Tally */
 
 /** In the order in which they run: what is quick and says most comes first. @type {Record<string, () => Promise<Tally>>} */
 export const suites = {
@@ -24,7 +24,7 @@ export async function runSuite(name) {
     console.error(reason);
     return { passed: 0, failed: 1 };
   });
-  return { name, seconds: (performance.now() - begun) / 1000, skipped: 0, ...tally };
+  return { name, seconds: (performance.now() - begun) / 1000, skipped: 0, failures: [], ...tally };
 }
 
 /**
@@ -49,7 +49,7 @@ async function vitest(project, env = {}) {
  * @property {number} numPassedTests
  * @property {number} numFailedTests
  * @property {number} numPendingTests
- * @property {{ status: string, assertionResults: unknown[] }[]} testResults
+ * @property {{ name?: string, status: string, message?: string, assertionResults: { status?: string, fullName?: string, failureMessages?: string[] }[] }[]} testResults
  */
 
 /**
@@ -69,5 +69,16 @@ export function count(report, code) {
     passed: report.numPassedTests,
     failed: failed + elsewhere,
     skipped: report.numPendingTests,
+    failures: report.testResults.flatMap(failuresIn),
   };
+}
+
+/** @param {Report['testResults'][number]} file */
+function failuresIn({ name = '', status, message = '', assertionResults }) {
+  if (assertionResults.length === 0) return status === 'failed' ? [`${name}\n${message}`] : [];
+  return assertionResults
+    .filter((one) => one.status === 'failed')
+    .map(({ fullName = '', failureMessages = [] }) =>
+      [`${name}: ${fullName}`, ...failureMessages].join('\n').slice(0, 2000),
+    );
 }

@@ -17,6 +17,9 @@ for (const name of names) {
   rows.push(await runSuite(name));
 }
 
+for (const { name, failures } of rows)
+  for (const failure of failures) console.log(`\nFailed in ${name}: ${failure}`);
+
 console.log('');
 for (const { name, seconds, passed, failed, skipped } of rows) {
   const left = skipped > 0 ? `, ${skipped} skipped` : '';
