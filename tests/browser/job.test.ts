@@ -31,7 +31,7 @@ describe('from readings to a verdict', () => {
     await sheet.type('B19', '-1');
     await eventually(() => sheet.read('F18')).toBe('0.4 stop over');
     expect(await sheet.read('E13')).toBe('−1 2/3 stops');
-    expect(await sheet.read('B8')).toBe('3.17 : 1');
+    expect(await sheet.read('B8')).toBe('3.17:1');
     expect(await sheet.read('E17')).toBe('−2 stops');
     expect(await sheet.read('E18')).toBe('−1.6 stops');
     expect(await sheet.read('E19')).toBe('−0.56 stop');

@@ -93,7 +93,7 @@ export const ratio: QuantityUnits = {
   words: 'ratio',
   one: 'a ratio',
   such: '4:1 or 4',
-  base: ': 1',
+  base: ':1',
   least: 'more than zero',
   fractions: true,
   units: [],

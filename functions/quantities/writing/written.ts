@@ -16,7 +16,10 @@ export interface WritingFormat {
   readonly fps?: number;
 }
 
+/** Units that stand right behind the number: `172.8°`, `4:1`. */
+const close: ReadonlySet<string> = new Set(['', '°', ':1']);
+
 export function written(number: string, unit = ''): Written {
-  const between = unit === '' || unit === '°' ? '' : ' ';
+  const between = close.has(unit) ? '' : ' ';
   return { number, unit, text: `${number}${between}${unit}` };
 }

@@ -41,7 +41,7 @@ export function say(
 
 /** The unit goes behind the number in small type, unless it is written before it (`ISO 800`). */
 export function apart(number: string, unit = '', whole = number): Shown {
-  return unit !== '' && unit !== '°' && whole.startsWith(number)
+  return unit !== '' && unit !== '°' && unit !== ':1' && whole.startsWith(number)
     ? { text: number, unit }
     : { text: whole };
 }

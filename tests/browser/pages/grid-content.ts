@@ -44,7 +44,7 @@ const rows: readonly (readonly CellPicture[])[] = [
     blank,
     heading('Contrast by sides'),
     blank,
-    number('3.2 : 1'),
+    number('3.2:1'),
   ],
   [{ text: 'Sail loft, all lights on', heading: true, italic: true }],
   [

@@ -32,7 +32,7 @@ describe('a result knows what it measures and is written so', () => {
   it.each<[formula: string, quantity: QuantityName | undefined, shown: string]>([
     ['=A1*D1', 'illuminance', '200 lx'],
     ['=A1*O1', 'illuminance', '1200 lx'],
-    ['=A1/S1', 'ratio', '4 : 1'],
+    ['=A1/S1', 'ratio', '4:1'],
     ['=A1*(A1/S1)', 'illuminance', '1600 lx'],
     ['=A1*2^F1', 'illuminance', '1600 lx'],
     ['=A1+S1', 'illuminance', '500 lx'],

@@ -82,7 +82,7 @@ describe('what a selection amounts to', () => {
       sum: '500 lx',
       'average in light': '250 lx',
       spread: '2 stops',
-      'lowest over mean': '0.4 : 1',
+      'lowest over mean': '0.4:1',
       numbers: '2',
     });
   });

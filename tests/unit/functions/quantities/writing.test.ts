@@ -203,7 +203,7 @@ describe('as the grid shows it', () => {
     ['stops', -1 / 3, '−⅓', 'stop'],
     ['stops', -0.56, '−0.56', 'stop'],
     ['stops', 0, '0', 'stops'],
-    ['ratio', 3.2, '3.2', ': 1'],
+    ['ratio', 3.2, '3.2', ':1'],
     ['factor', 0.72, '× 0.72', ''],
     ['share', 0.65, '65', '%'],
     ['share', 0.07, '7', '%'],
