@@ -165,6 +165,8 @@ export const maxColumns = 1_000;
 /** How things are written, and what the book's calculations start from. */
 export interface Settings extends EntrySettings {
   readonly fNumber: 'thirds' | 'halves' | 'tenths' | 'decimals';
+  /** Hours of a day as they are shown; both are read. */
+  readonly clock: '24' | '12';
   /** The receptor of readings that do not say. */
   readonly receptor: Receptor;
   /** Incident constants C of the two receptors, in lx·s (ISO 2720). */

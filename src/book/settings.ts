@@ -8,6 +8,7 @@ export const usualSettings: Settings = {
   length: 'm',
   shutter: 'time',
   fNumber: 'thirds',
+  clock: '24',
   currency: 'EUR',
   receptor: 'dome',
   // ISO 2720 allows 320 to 540 for a dome, 240 to 400 for a flat receptor, 10.6 to 13.4 reflected.
@@ -40,7 +41,7 @@ export function entrySettings({
 
 /** How a book's numbers are read and written. */
 export function writingSettings(settings: Settings): WritingSettings {
-  const { decimal, illuminance, length, shutter, fNumber, currency } = settings;
+  const { decimal, illuminance, length, shutter, fNumber, clock, currency } = settings;
   const luminance = illuminance === 'fc' ? 'fL' : 'cd/m²';
   return {
     decimal,
@@ -49,7 +50,7 @@ export function writingSettings(settings: Settings): WritingSettings {
     length,
     shutter,
     fNumbers: fNumber,
-    clock: '24',
+    clock,
     currency,
   };
 }

@@ -32,8 +32,19 @@ const labels: Partial<Readonly<Record<keyof Settings, string>>> = {
   length: 'Switch metres and feet',
   shutter: 'Switch shutter time and angle',
   fNumber: 'Change how f-numbers are said',
-  decimal: 'Change the decimal sign',
-  tolerance: 'Change the tolerance',
+  clock: 'Switch the 24-hour and the 12-hour clock',
+  decimal: 'Switch decimal point and comma',
+  tolerance: 'Change the tolerance of the book',
+  receptor: 'Change the receptor of readings that do not say',
+  domeConstant: 'Change the constant of the dome',
+  flatConstant: 'Change the constant of the flat receptor',
+  reflectedConstant: 'Change the constant of the spot meter',
+  mainsHertz: 'Change the mains frequency',
+  mainsVolts: 'Change the mains voltage',
+  continuousShare: 'Change the share of a breaker',
+  currency: 'Change the currency',
+  zone: 'Change the time zone',
+  page: 'Change the paper',
 };
 
 function labelOf(changed: Partial<Settings>): string {
@@ -68,6 +79,13 @@ export const unitCommands: readonly AnyCommand[] = [
     'fNumber',
     ['thirds', 'halves', 'tenths', 'decimals'],
     ['stops'],
+  ),
+  turn(
+    'units.clock',
+    'Switch the 24-hour and the 12-hour clock',
+    'clock',
+    ['24', '12'],
+    ['am', 'pm', 'time'],
   ),
   turn('units.decimal', 'Switch decimal point and comma', 'decimal', ['.', ','], ['locale']),
 ];

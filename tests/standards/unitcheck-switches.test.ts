@@ -52,9 +52,13 @@ const switches: readonly (readonly [words: string, to: Partial<Settings>])[] = [
   ['f-numbers in tenths', { fNumber: 'tenths' }],
   ['f-numbers as decimals', { fNumber: 'decimals' }],
   ['decimal commas', { decimal: ',' }],
+  ['a 12-hour clock', { clock: '12' }],
   [
     'everything else at once',
-    { illuminance: 'fc', length: 'ft', shutter: 'angle', fNumber: 'tenths', decimal: ',' },
+    {
+      ...{ illuminance: 'fc', length: 'ft', shutter: 'angle', fNumber: 'tenths' },
+      ...{ decimal: ',', clock: '12' },
+    },
   ],
 ];
 

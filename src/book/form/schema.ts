@@ -45,6 +45,8 @@ export const openRecord = v.pipe(
 export const settings = v.strictObject({
   ...entrySettings.entries,
   fNumber: v.picklist(['thirds', 'halves', 'tenths', 'decimals']),
+  // Books from before there was a choice do not say.
+  clock: v.optional(v.picklist(['24', '12']), '24'),
   receptor,
   domeConstant: positive,
   flatConstant: positive,

@@ -135,12 +135,15 @@ function nameJson(draft: Draft, { id, name, formula }: Document['names'][number]
   return { id, name, formula: writeFormula(formula, null, draft) };
 }
 
-function settingsInOrder(settings: Settings): Settings {
-  const { decimal, illuminance, length, shutter, fNumber, receptor } = settings;
+/** A 24-hour clock goes without saying, so that books without another stay as they were written. */
+function settingsInOrder(settings: Settings): Omit<Settings, 'clock'> & Partial<Settings> {
+  const { decimal, illuminance, length, shutter, fNumber, clock, receptor } = settings;
   const { domeConstant, flatConstant, reflectedConstant, mainsHertz, mainsVolts } = settings;
   const { continuousShare, currency, tolerance, zone, page, more } = settings;
   return {
-    ...{ decimal, illuminance, length, shutter, fNumber, receptor },
+    ...{ decimal, illuminance, length, shutter, fNumber },
+    ...(clock !== '24' && { clock }),
+    receptor,
     ...{ domeConstant, flatConstant, reflectedConstant, mainsHertz, mainsVolts },
     ...{ continuousShare, currency, tolerance, zone, page },
     more: inKeyOrder(more) as Settings['more'],

@@ -56,7 +56,7 @@ const slip: SlipView = {
     { label: 'Off by', text: '1/3 stop over', shape: 'over' },
     { label: 'Reading', text: 'f/1.4 1/3' },
     { label: 'as light on a dome', text: '53.5 lx · 5.0 fc' },
-    { label: 'Ratio, key side to fill side', text: '3.2 : 1' },
+    { label: 'Ratio, key side to fill side', text: '3.2:1' },
   ],
   row: [
     { label: 'Wanted', text: '−2 stops', target: place(5, 1) },
@@ -184,6 +184,7 @@ export function paperWorkbook(): PaperWorkbook {
       tolerance: 1 / 3,
       zone: 'Europe/Lisbon',
       page: 'A4',
+      clock: '24',
       more: {},
     } as const),
     contents: signal(sheets.map((one) => ({ ...one, shown: one.id === 'key' }))),

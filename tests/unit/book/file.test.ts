@@ -213,3 +213,13 @@ test('a book of an older form is brought forward, form by form', () => {
     reason: 'The file does not say which version of the form it has.',
   });
 });
+
+test('a book from before there was a choice of clocks shows 24 hours, and says so only when asked for 12', () => {
+  const s = book();
+  expect(writeBook(s.document)).not.toContain('"clock"');
+  s.book.run({ label: 'x', steps: [{ kind: 'setSettings', settings: { clock: '12' } }] });
+  const again = readBook(writeBook(s.document));
+  expect(again.ok && again.document.settings.clock).toBe('12');
+  const before = readBook(text());
+  expect(before.ok && before.document.settings.clock).toBe('24');
+});
