@@ -1,5 +1,5 @@
 import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { cpus, loadavg, tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { commit, machine, table } from './machine.mjs';
 import { root } from './root.mjs';
@@ -54,6 +54,10 @@ if (files.length === 0) {
   process.exit(2);
 }
 
+/** What else the machine was doing, as the system counts it. */
+const [load = 0] = loadavg();
+const shared = load > cpus().length / 2;
+
 const results = [];
 for (const file of files) {
   const result = await measure(file);
@@ -66,6 +70,9 @@ if (wanted === '') {
     '# Measured',
     'Written by `npm run bench`. The ratios count; the times are this machine’s.',
     `Commit ${commit()}. ${machine()}.`,
+    ...(shared
+      ? [`Other work ran on the machine meanwhile: a load of ${load.toFixed(1)} when this began.`]
+      : []),
   ];
   const { format } = await import('prettier');
   const text = [...opening, ...results.map(section)].join('\n\n');

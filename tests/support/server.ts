@@ -1,9 +1,8 @@
-import { build } from 'vite';
 import type { TestProject } from 'vitest/node';
 import { buildIfStale } from '../../src/tools/build.mjs';
-import { dist, distTests, root } from '../../src/tools/root.mjs';
+import { dist, distTests } from '../../src/tools/root.mjs';
 import { serve } from '../../src/tools/serve.mjs';
-import { testPages } from './pages.ts';
+import { buildPages } from './build-pages.ts';
 
 declare module 'vitest' {
   interface ProvidedContext {
@@ -18,6 +17,7 @@ declare module 'vitest' {
 export default async function setup(project: TestProject): Promise<() => Promise<void>> {
   if (!(await buildIfStale())) throw new Error('The app could not be built.');
   const app = await serve({ folder: dist });
+  // The test pages are bundled when a test first asks for one, and not in a run without such tests.
   const pages = await serve({ folder: distTests, before: once(buildPages) });
   project.provide('app', app.url);
   project.provide('pages', pages.url);
@@ -25,20 +25,6 @@ export default async function setup(project: TestProject): Promise<() => Promise
     await app.close();
     await pages.close();
   };
-}
-
-/** The test pages are bundled when a test first asks for one, and not in a run without such tests. */
-async function buildPages(): Promise<void> {
-  await build({
-    root,
-    logLevel: 'warn',
-    publicDir: false,
-    build: {
-      outDir: distTests,
-      emptyOutDir: true,
-      rolldownOptions: { input: testPages() },
-    },
-  });
 }
 
 function once(work: () => Promise<void>): () => Promise<void> {

@@ -1,0 +1,163 @@
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Browser, Page } from 'playwright-core';
+import { writeBook } from '../../src/book/form/write.ts';
+import { buildIfStale } from '../../src/tools/build.mjs';
+import { launchChromium } from '../../src/tools/chromium.mjs';
+import { dist, distTests } from '../../src/tools/root.mjs';
+import { serve } from '../../src/tools/serve.mjs';
+import { buildPages } from '../support/build-pages.ts';
+import { pagePath } from '../support/pages.ts';
+import { begin, handOn, ready, type SheetHand } from '../support/sheet.ts';
+import { bookOf, countingMeans, median } from './books.ts';
+import type { Row } from './bench.ts';
+
+export const name = 'From the key to the painted cell, in Chromium on the built app';
+
+const dependants = 10_000;
+const turns = 25;
+/** Of a screen that shows sixty pictures a second, in milliseconds. */
+const frame = 1000 / 60;
+
+/** A key in A1, and formulas in C that all look at it. */
+const wide = () =>
+  writeBook(
+    bookOf(countingMeans(), dependants, (row) =>
+      row === 0 ? ['100 lx', '', '=STOPS(200,$A$1)'] : ['', '', `=STOPS(${row + 1},$A$1)`],
+    ).document,
+  );
+
+/**
+ * A script for the page: `painted` becomes the milliseconds from the next key to the end of the frame
+ * in which that cell shows another text. A text, because the compiler of this file would leave its own
+ * helpers in a function.
+ */
+const watch = (row: number, column: number) => `
+  window.painted = new Promise((resolve) => {
+    const cell = '[aria-rowindex="${row + 2}"] [role=gridcell][aria-colindex="${column + 2}"]';
+    const text = () => [...document.querySelectorAll(cell)].at(-1).textContent;
+    const before = text();
+    let pressed = Infinity;
+    const key = ({ timeStamp }) => { pressed = timeStamp; };
+    addEventListener('keydown', key, { capture: true, once: true });
+    const look = () => {
+      if (pressed === Infinity || text() === before) requestAnimationFrame(look);
+      else setTimeout(() => resolve(performance.now() - pressed));
+    };
+    requestAnimationFrame(look);
+  });
+  undefined`;
+
+/** Milliseconds from Enter on this text until the cell that watches it is painted. */
+async function typed(
+  page: Page,
+  { go }: SheetHand,
+  address: string,
+  text: string,
+  seen: { row: number; column: number },
+): Promise<number> {
+  await go(address);
+  await page.keyboard.type(text);
+  await page.evaluate(watch(seen.row, seen.column));
+  await page.keyboard.press('Enter');
+  return page.evaluate<number>('window.painted');
+}
+
+async function openFile(browser: Browser, url: string, text: string): Promise<Page> {
+  const folder = mkdtempSync(join(tmpdir(), 'halfstop-bench-'));
+  const path = join(folder, 'book.json');
+  writeFileSync(path, text);
+  const page = await browser.newPage();
+  await page.goto(url);
+  const chooser = page.waitForEvent('filechooser');
+  await page.getByRole('button', { name: 'Open a file' }).click();
+  await (await chooser).setFiles(path);
+  await ready(page);
+  rmSync(folder, { recursive: true });
+  return page;
+}
+
+/** Takes the two in turn, so that what else the machine does falls on both. */
+async function inTurn(
+  one: (turn: number) => Promise<number>,
+  other: (turn: number) => Promise<number>,
+): Promise<[number, number]> {
+  const times: [number[], number[]] = [[], []];
+  // The first turn warms up.
+  for (let turn = 0; turn <= turns; turn += 1) {
+    const [a, b] = [await one(turn), await other(turn)];
+    if (turn > 0) [times[0].push(a), times[1].push(b)];
+  }
+  return [median(times[0]), median(times[1])];
+}
+
+const inFrames = (time: number): string => `${(time / frame).toFixed(1)} frames`;
+
+async function manyDependants(browser: Browser, app: string, pages: string): Promise<Row> {
+  const text = wide();
+  const page = await openFile(browser, app, text);
+  const hand = handOn(page);
+  const bare = await browser.newPage();
+  await bare.goto(pages + pagePath('engine'));
+  await bare.waitForSelector('body[data-ready]', { state: 'attached' });
+  await bare.evaluate((book) => window.engineBench.open(book), text);
+  const [took, tookAgainst] = await inTurn(
+    async (turn) => {
+      await page.bringToFront();
+      return typed(page, hand, 'A1', `${turn + 1} lx`, { row: 0, column: 2 });
+    },
+    (turn) => bare.evaluate((key) => window.engineBench.type(key), `${turn + 1} lx`),
+  );
+  return {
+    what: `type a key that ${dependants.toLocaleString('en')} formulas look at, ${inFrames(took)}`,
+    took,
+    against: 'the same edit in the engine alone, in the same browser',
+    tookAgainst,
+    atMost: 2,
+  };
+}
+
+async function sampleBook(browser: Browser, app: string): Promise<Row> {
+  const open = async (card: string) => {
+    const page = await browser.newPage();
+    await page.goto(app);
+    return { page, hand: await begin(page, card) };
+  };
+  const sample = await open('Harbour Hours');
+  const empty = await open('Blank book');
+  const [took, tookAgainst] = await inTurn(
+    async (turn) => {
+      await sample.page.bringToFront();
+      return typed(sample.page, sample.hand, 'C13', turn % 2 ? 'f/2' : 'f/4', {
+        row: 12,
+        column: 5,
+      });
+    },
+    async (turn) => {
+      await empty.page.bringToFront();
+      return typed(empty.page, empty.hand, 'C13', turn % 2 ? 'f/2' : 'f/4', { row: 12, column: 2 });
+    },
+  );
+  return {
+    what: `type a reading of the sample book until its verdict is there, ${inFrames(took)}`,
+    took,
+    against: `the same entry in an empty grid of the same size, ${inFrames(tookAgainst)}`,
+    tookAgainst,
+  };
+}
+
+export async function run(): Promise<Row[]> {
+  if (!(await buildIfStale())) throw new Error('The app does not build.');
+  await buildPages();
+  const app = await serve({ folder: dist });
+  const pages = await serve({ folder: distTests });
+  const browser = await launchChromium();
+  try {
+    return [await manyDependants(browser, app.url, pages.url), await sampleBook(browser, app.url)];
+  } finally {
+    await browser.close();
+    await app.close();
+    await pages.close();
+  }
+}
