@@ -87,7 +87,9 @@ async function inTurn(
   // The first turn warms up.
   for (let turn = 0; turn <= turns; turn += 1) {
     const [a, b] = [await one(turn), await other(turn)];
-    if (turn > 0) [times[0].push(a), times[1].push(b)];
+    if (turn === 0) continue;
+    times[0].push(a);
+    times[1].push(b);
   }
   return [median(times[0]), median(times[1])];
 }
