@@ -18,7 +18,7 @@ export function nameBox(workbook: Workbook) {
     } else if (event.key === 'Escape') {
       input.value = address;
       workbook.cancel();
-    }
+    } else return;
     event.stopPropagation();
   };
   return html`<label class="name-box">
