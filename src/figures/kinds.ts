@@ -1,0 +1,9 @@
+import type { FigureKind } from './figure.ts';
+import { falloff } from './kinds/falloff.ts';
+import { ladder } from './kinds/ladder.ts';
+
+/** Every kind of figure, in the order in which they are offered. */
+export const figureKinds: readonly FigureKind[] = [ladder, falloff];
+
+export const kindOf = (name: string): FigureKind | undefined =>
+  figureKinds.find(({ kind }) => kind === name);

@@ -1,0 +1,27 @@
+import type { QuantityName } from '../../../functions/quantities/names.ts';
+import type { Block, Datum, Given, Undrawn } from '../figure.ts';
+
+/** The number of a single cell; undefined where it was not given or waits. */
+export function numberIn({ inputs }: Given, name: string): number | undefined {
+  return numberOf(inputs[name]?.[0]?.[0]);
+}
+
+export const numberOf = (datum: Datum | undefined): number | undefined =>
+  typeof datum?.value === 'number' ? datum.value : undefined;
+
+export const quantityIn = (block: Block | undefined): QuantityName | undefined =>
+  block?.flat().find(({ value, quantity }) => typeof value === 'number' && quantity)?.quantity;
+
+/** A number above zero, or why there is none: what the cell itself says, else what it should be. */
+export function positiveIn(given: Given, name: string, words: string): number | Undrawn {
+  const datum = given.inputs[name]?.[0]?.[0];
+  const value = numberOf(datum);
+  if (value !== undefined && value > 0) return value;
+  if (datum?.reason !== undefined) return { reason: `${words}: ${datum.reason}` };
+  return {
+    reason:
+      value === undefined
+        ? `${words} is empty or no number.`
+        : `${words} must be above zero to be drawn.`,
+  };
+}

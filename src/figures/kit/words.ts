@@ -1,0 +1,90 @@
+import type { QuantityName } from '../../../functions/quantities/names.ts';
+import type { WritingSettings } from '../../../functions/quantities/settings.ts';
+import { writeQuantity } from '../../../functions/quantities/write.ts';
+import type { WritingFormat } from '../../../functions/quantities/writing/written.ts';
+import { element, type Drawn } from './element.ts';
+
+/** A value in the units of the book, thirds as figures that every typeface has. */
+export function said(
+  quantity: QuantityName,
+  value: number,
+  writing: WritingSettings,
+  format: WritingFormat = {},
+): string {
+  return spelled(writeQuantity(quantity, value, writing, format).text);
+}
+
+/** The number alone, for scales that say their unit once. */
+export function saidNumber(
+  quantity: QuantityName,
+  value: number,
+  writing: WritingSettings,
+  format: WritingFormat = {},
+): string {
+  return spelled(writeQuantity(quantity, value, writing, format).number);
+}
+
+const spelled = (text: string): string =>
+  text.replace(/[½⅓⅔¼¾]/g, (sign) => sign.normalize('NFKD').replace('⁄', '/'));
+
+/** A lone fraction such as the 2/3 of `1 2/3`; not f/2.8. */
+const fraction = /(?<![\d/.])([1-9]\/(?:[2-9]|1[0-9]))(?![\d/.])/;
+
+export interface WordsLook {
+  readonly fill: string;
+  readonly size: number;
+  readonly anchor?: 'start' | 'middle' | 'end';
+  readonly weight?: number;
+  /** A line of the ground's colour around the letters, where they stand on lines. */
+  readonly halo?: string;
+}
+
+/** One line of text at a baseline. Fractions are marked, for typefaces that can set them. */
+export function words(x: number, y: number, text: string, look: WordsLook): Drawn {
+  const { fill, size, anchor = 'start', weight, halo } = look;
+  const pieces = text.split(fraction);
+  return element(
+    'text',
+    {
+      x,
+      y,
+      fill,
+      'font-size': size,
+      'text-anchor': anchor === 'start' ? undefined : anchor,
+      'font-weight': weight,
+      ...(halo !== undefined && {
+        stroke: halo,
+        'stroke-width': size / 4,
+        'stroke-linejoin': 'round',
+        'paint-order': 'stroke',
+      }),
+    },
+    ...pieces.map((piece, index) =>
+      index % 2 === 1 ? element('tspan', { class: 'fraction' }, piece) : piece,
+    ),
+  );
+}
+
+const narrow = /[ .,:;!|'()ijltfr1\-/]/;
+const broad = /[mwMWÄÖÜ@%—]/;
+
+/** About how wide a line of text is: close enough to keep lines from running into each other. */
+export function widthOf(text: string, size: number): number {
+  let width = 0;
+  for (const sign of text) width += narrow.test(sign) ? 0.34 : broad.test(sign) ? 0.86 : 0.54;
+  return width * size;
+}
+
+/** The text cut to a width, with what was cut said by dots. */
+export function shortened(text: string, width: number, size: number): string {
+  if (widthOf(text, size) <= width) return text;
+  const signs = [...text];
+  while (signs.length > 1 && widthOf(`${signs.join('')}…`, size) > width) signs.pop();
+  return `${signs.join('').trimEnd()}…`;
+}
+
+/** "one, two and three". */
+export function listed(parts: readonly string[]): string {
+  const last = parts.at(-1) ?? '';
+  return parts.length < 2 ? last : `${parts.slice(0, -1).join(', ')} and ${last}`;
+}
