@@ -1,11 +1,13 @@
-import { effectsTouch } from './touched.ts';
 import type { Book, Change, Means } from '../book/types.ts';
 import type { Checker } from '../check/checker.ts';
+import type { Remark } from '../check/remark.ts';
 import type { Context } from '../commands/command.ts';
 import type { CellPlace, Engine, Recalculated } from '../engine/types.ts';
-import { signal, type ReadonlySignal } from '../panels/kit/signals.ts';
+import { computed, signal, type ReadonlySignal } from '../panels/kit/signals.ts';
 import { createSession, type Session, type SessionState } from '../session/session.ts';
 import { literalEngine } from './literal-engine.ts';
+import { createRemarking, type Remarking } from './remarks.ts';
+import { effectsTouch } from './touched.ts';
 
 /** A book on the desk: with its session, its engine, and ticks that tell the screen to look again. */
 export interface Desk {
@@ -23,6 +25,8 @@ export interface Desk {
   onPaint(paint: (what: Recalculated & { readonly structure: boolean }) => void): void;
   /** What the check has to say about a cell; nothing until it has loaded. */
   remarksAt(place: CellPlace): readonly string[];
+  /** On the whole book, a moment after each change. */
+  readonly remarks: ReadonlySignal<readonly Remark[]>;
   /** The engine has loaded, and with it the check. */
   calculateWith(engine: Engine, checker: Checker): void;
   close(): void;
@@ -36,6 +40,8 @@ export function createDesk(id: string, book: Book, means: Means): Desk {
   const session = createSession(document.sheets[0]?.id ?? '');
   let engine = literalEngine(document);
   let checker: Checker | undefined;
+  const remarking = signal<Remarking | null>(null);
+  const remarks = computed(() => remarking.value?.all.value ?? []);
   const state = signal(session.state);
   const changed = signal(0);
   const settled = signal(0);
@@ -61,7 +67,10 @@ export function createDesk(id: string, book: Book, means: Means): Desk {
     changed.value += 1;
     paint(what);
     clearTimeout(timer);
-    timer = setTimeout(() => (settled.value += 1), pause);
+    timer = setTimeout(() => {
+      settled.value += 1;
+      remarking.value?.readOn();
+    }, pause);
   };
 
   const stops = [
@@ -93,16 +102,19 @@ export function createDesk(id: string, book: Book, means: Means): Desk {
     changed,
     settled,
     onPaint: (painter) => (paint = painter),
+    remarks,
     remarksAt: (place) => checker?.at(place).map(({ sentence }) => sentence) ?? [],
     calculateWith(loaded, checking) {
       engine.dispose();
       engine = loaded;
       checker = checking;
+      remarking.value = createRemarking(checking);
       stops.push(loaded.listen(({ cells, all }) => tell(cells, all, false)));
       tell([], true, false);
     },
     close() {
       clearTimeout(timer);
+      remarking.value?.stop();
       for (const stop of stops) stop();
       checker?.dispose();
       engine.dispose();

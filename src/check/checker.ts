@@ -11,6 +11,11 @@ export interface Checker {
   at(place: CellPlace): readonly Remark[];
   /** Of the whole book, by sheet and address. After the first time only what changed is read anew. */
   remarks(): readonly Remark[];
+  /**
+   * Reads as much of the book as there is time for; true once `remarks` has nothing left to read.
+   * So a long book can be read between two key presses.
+   */
+  readOn(hasTime: () => boolean): boolean;
   /** Calls after each change after which remarks may be others. Returns how to stop. */
   listen(heard: () => void): () => void;
   dispose(): void;
@@ -47,6 +52,7 @@ export function createChecker(book: Book, engine: Engine): Checker {
   return {
     at: (place) => state.at(place),
     remarks: () => state.remarks(),
+    readOn: (hasTime) => state.readOn(hasTime),
     listen(heard) {
       listeners.add(heard);
       return () => void listeners.delete(heard);
@@ -70,12 +76,13 @@ class Checked {
   /** Cells with a mark or a note. */
   readonly #speaking = new Map<Key, Known>();
   readonly #dirty = new Map<Key, Place>();
-  /** Whether every cell of the book was looked at but the dirty ones. */
-  #whole = false;
+  /** What is still to be looked at for the first time, beside the dirty cells; null after that. */
+  #ahead: Iterator<Place> | null;
 
   constructor(document: Document, engine: Engine) {
     this.#document = document;
     this.#engine = engine;
+    this.#ahead = checkedIn(document);
   }
 
   at(spot: CellPlace): readonly Remark[] {
@@ -84,15 +91,29 @@ class Checked {
     return known ? this.#remarksOf(known, spot) : [];
   }
 
-  remarks(): readonly Remark[] {
-    for (const place of this.#whole ? this.#dirty.values() : checkedIn(this.#document))
+  readOn(hasTime: () => boolean): boolean {
+    while (this.#ahead) {
+      if (!hasTime()) return false;
+      const { done, value } = this.#ahead.next();
+      if (done) this.#ahead = null;
+      else this.#look(value);
+    }
+    for (const [key, place] of this.#dirty) {
+      if (!hasTime()) return false;
+      this.#dirty.delete(key);
       this.#look(place);
-    this.#whole = true;
-    this.#dirty.clear();
+    }
     for (const known of this.#notesDue) {
+      if (!hasTime()) return false;
       const spot = spotOf(this.#document, known.place);
       if (spot) this.#remarksOf(known, spot);
+      else this.#notesDue.delete(known);
     }
+    return true;
+  }
+
+  remarks(): readonly Remark[] {
+    this.readOn(() => true);
     const remarks: Remark[] = [];
     for (const known of this.#speaking.values()) {
       const spot = spotOf(this.#document, known.place);
@@ -202,7 +223,7 @@ class Checked {
     this.#noted.clear();
     this.#notesDue.clear();
     this.#dirty.clear();
-    this.#whole = false;
+    this.#ahead = checkedIn(this.#document);
   }
 }
 
@@ -213,7 +234,7 @@ function isWide(effect: Effect): boolean {
   return !('tail' in effect && effect.tail && effect.kind === 'linesInserted');
 }
 
-function* checkedIn(document: Document): Iterable<Place> {
+function* checkedIn(document: Document): Generator<Place, undefined> {
   for (const sheet of document.sheets)
     for (const { row, column, cell } of sheet.cells())
       if (isChecked(cell)) yield { sheet: sheet.id, row, column };
