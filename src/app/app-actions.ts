@@ -1,7 +1,9 @@
 import { newDocument } from '../book/newdocument.ts';
 import { copyOf } from '../book/content.ts';
+import { figuresOn } from '../book/figures.ts';
 import { readBook } from '../book/form/read.ts';
 import { writeBook } from '../book/form/write.ts';
+import { figuresFor } from '../book/make/figures.ts';
 import type { Document } from '../book/types.ts';
 import { paste, take } from '../commands/clipboard.ts';
 import type { Outcome } from '../commands/command.ts';
@@ -202,7 +204,10 @@ function bookActions(
           return { ok: false, reason: read?.reason ?? 'This sheet is not part of this version.' };
         const first = read.document.sheets[0];
         const content = first && copyOf(read.document, first.id, hands.newId());
-        return hands.act('sheet.addContent', content && { content });
+        if (!content) return hands.act('sheet.addContent', undefined);
+        const own = figuresOn(read.document, first.id);
+        const figures = figuresFor(own, hands, first.id, content.id);
+        return hands.act('sheet.addContent', { content, figures });
       },
     },
   ];

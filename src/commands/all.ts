@@ -2,6 +2,7 @@ import { rename as renameBook, settings, unitCommands } from './book.ts';
 import { bold, format, italic, note, quantity, roleCommands, target } from './cells.ts';
 import type { AnyCommand } from './command.ts';
 import { clear, type } from './entry.ts';
+import { figureCommands } from './figures.ts';
 import { fill, fillDown, fillRight } from './fill.ts';
 import { redo, undo } from './history.ts';
 import { lineCommands } from './lines.ts';
@@ -32,6 +33,7 @@ export const bookCommands: readonly AnyCommand[] = [
   target,
   ...lineCommands,
   ...sheetCommands,
+  ...figureCommands,
   names.define,
   names.rename,
   names.remove,

@@ -25,7 +25,16 @@ export function refused(reason: string): Outcome {
 }
 
 export type CommandGroup =
-  'edit' | 'cells' | 'rows' | 'columns' | 'sheets' | 'names' | 'book' | 'units' | 'view';
+  | 'edit'
+  | 'cells'
+  | 'rows'
+  | 'columns'
+  | 'sheets'
+  | 'figures'
+  | 'names'
+  | 'book'
+  | 'units'
+  | 'view';
 
 /**
  * One action of the product, wherever it is asked for: a key, a menu, the finder.

@@ -7,6 +7,7 @@ import {
   placeSheet,
   removeSheet,
 } from '../book/make/sheets.ts';
+import type { Figure } from '../book/figures.ts';
 import type { SheetContent, SheetProperties } from '../book/types.ts';
 import type { AnyCommand, Command, Context } from './command.ts';
 import { carryOut } from './doing.ts';
@@ -16,15 +17,17 @@ interface OfSheet {
   readonly sheet: string;
 }
 
-/** A new sheet at the end: blank, or with the content of a template. */
-export const add: Command<{ readonly content?: SheetContent } | undefined> = {
+/** A new sheet at the end: blank, or with the content of a template and its figures. */
+export const add: Command<
+  { readonly content?: SheetContent; readonly figures?: readonly Figure[] } | undefined
+> = {
   id: 'sheet.addContent',
   name: 'Add a sheet',
   group: 'sheets',
   run(context, args) {
     const { document } = context.book;
     const made = args?.content
-      ? placeSheet(document, args.content)
+      ? placeSheet(document, args.content, undefined, undefined, args.figures)
       : addSheet(document, context.means);
     const outcome = carryOut(context, made);
     if (outcome.ok && made.ok) context.session.show(made.sheet);

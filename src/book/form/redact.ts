@@ -1,7 +1,8 @@
 import { mapReferences } from '../../formula/adjust.ts';
 import { shapeFrom } from '../../formula/read.ts';
-import type { Formula } from '../../formula/types.ts';
+import type { Formula, Reference } from '../../formula/types.ts';
 import { contentOf } from '../content.ts';
+import { figureFrom, figureItem, rewriteFigure } from '../figures.ts';
 import { Draft } from '../inside/draft.ts';
 import { DraftSheet } from '../inside/sheet.ts';
 import type {
@@ -12,6 +13,7 @@ import type {
   SheetContent,
   SheetProperties,
   ShelfItem,
+  ShelfName,
   Step,
 } from '../types.ts';
 import { shelves } from '../types.ts';
@@ -88,7 +90,7 @@ class Blinder {
       draft.putName({ id, name: this.#names.of(name), formula: this.#formula(formula) });
     for (const shelf of shelves) {
       const { version, items } = document.shelf(shelf);
-      draft.putShelf(shelf, { version, items: items.map(openItem) });
+      draft.putShelf(shelf, { version, items: items.map((item) => this.#item(shelf, item)) });
     }
     return draft;
   }
@@ -122,7 +124,10 @@ class Blinder {
       case 'setShelf':
         return {
           ...step,
-          items: step.items.map(({ id, item }) => ({ id, item: item && openItem(item) })),
+          items: step.items.map(({ id, item }) => ({
+            id,
+            item: item && this.#item(step.shelf, item),
+          })),
         };
       default:
         return step;
@@ -135,6 +140,20 @@ class Blinder {
       properties: { ...content.properties, ...this.#properties(content.properties) },
       cells: content.cells.map((at) => ({ ...at, cell: this.#cell(at.cell) })),
     };
+  }
+
+  /** Of a figure the cells stay: they are how it came about. */
+  #item(shelf: ShelfName, item: ShelfItem): ShelfItem {
+    const figure = shelf === 'figures' ? figureFrom(item) : undefined;
+    if (!figure) return { ...open(item), id: item.id };
+    const blinded = rewriteFigure(figure, (range) => this.#reference(range));
+    return figureItem({ ...blinded, title: blank(figure.title) });
+  }
+
+  #reference(reference: Reference): Reference {
+    return reference.kind === 'name'
+      ? { kind: 'name', name: this.#names.of(reference.name) }
+      : reference;
   }
 
   #properties(properties: Partial<SheetProperties>): Partial<SheetProperties> {
@@ -166,11 +185,7 @@ class Blinder {
   }
 
   #formula(formula: Formula): Formula {
-    const { references } = mapReferences(formula, (reference) =>
-      reference.kind === 'name'
-        ? { kind: 'name', name: this.#names.of(reference.name) }
-        : reference,
-    );
+    const { references } = mapReferences(formula, (one) => this.#reference(one));
     const pieces = formula.shape.pieces.map((piece) =>
       piece.replace(/"(?:[^"]|"")*"/g, (text) => `"${'x'.repeat(text.length - 2)}"`),
     );
@@ -179,8 +194,6 @@ class Blinder {
     return { shape, references };
   }
 }
-
-const openItem = (item: ShelfItem): ShelfItem => ({ ...open(item), id: item.id });
 
 function open<T extends { readonly [key: string]: Json }>(values: T): { [key: string]: Json } {
   return Object.fromEntries(Object.entries(values).map(([key, value]) => [key, openValue(value)]));

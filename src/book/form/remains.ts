@@ -3,7 +3,9 @@ import type { Draft } from '../inside/draft.ts';
 import type { Lines } from '../inside/lines.ts';
 import type { DraftSheet } from '../inside/sheet.ts';
 import { inTurn } from '../steps/apply.ts';
-import type { AxisName, CellAt, Document, Id, Refusal, Step } from '../types.ts';
+import type { AxisName, CellAt, Document, Id, Json, Refusal, Step } from '../types.ts';
+import { shelves } from '../types.ts';
+import { inKeyOrder } from './openjson.ts';
 import { readBook } from './read.ts';
 import { lineFromText, lineToText, stepToJson } from './stepjson.ts';
 import { writeBook } from './write.ts';
@@ -65,8 +67,20 @@ function stepsBetween(from: Draft, to: Draft): Step[] {
       return twin && same(define, { kind: 'defineName', name: twin }) ? [] : [define];
     }),
   );
+  take(
+    shelves.flatMap((shelf): Step[] => {
+      const twins = new Map(from.shelf(shelf).items.map((item) => [item.id, item]));
+      const items = to
+        .shelf(shelf)
+        .items.filter((item) => writtenInOrder(item) !== writtenInOrder(twins.get(item.id) ?? null))
+        .map((item) => ({ id: item.id, item }));
+      return items.length > 0 ? [{ kind: 'setShelf', shelf, items }] : [];
+    }),
+  );
   return taken;
 }
+
+const writtenInOrder = (json: Json): string => JSON.stringify(inKeyOrder(json));
 
 /** Deleted lines are put where they were, run by run, and deleted again. */
 function* goneLines(sheet: Id, axis: AxisName, lines: Lines): Generator<Step> {

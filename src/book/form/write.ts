@@ -1,4 +1,6 @@
+import { settled } from '../../formula/adjust.ts';
 import { writeFormula, writeReference } from '../../formula/write.ts';
+import { figureFrom, figureItem, rewriteFigure } from '../figures.ts';
 import type { Draft } from '../inside/draft.ts';
 import { draftOf } from '../inside/opened.ts';
 import type { DraftSheet } from '../inside/sheet.ts';
@@ -11,6 +13,8 @@ import type {
   LineProperties,
   Settings,
   SheetProperties,
+  ShelfItem,
+  ShelfName,
 } from '../types.ts';
 import { shelves } from '../types.ts';
 import { cellToJson, formatInOrder } from './cells.ts';
@@ -40,11 +44,21 @@ export function writeBook(document: Document): string {
     ...shelves.map((shelf, i) => {
       const { version: own, items } = draft.shelf(shelf);
       const end = i < shelves.length - 1 ? ',' : '';
-      return ` ${JSON.stringify(shelf)}: {"version": ${String(own)}, "items": ${block(items.map(inKeyOrder), ' ')}}${end}`;
+      return ` ${JSON.stringify(shelf)}: {"version": ${String(own)}, "items": ${block(
+        items.map((item) => inKeyOrder(shelved(draft, shelf, item))),
+        ' ',
+      )}}${end}`;
     }),
     '}\n',
   ];
   return lines.join('\n');
+}
+
+/** Nothing of deleted lines is in a file: a figure names the living ones that it is drawn from. */
+function shelved(draft: Draft, shelf: ShelfName, item: ShelfItem): ShelfItem {
+  const figure = shelf === 'figures' ? figureFrom(item) : undefined;
+  const written = figure && rewriteFigure(figure, (range) => settled(range, draft));
+  return written && written !== figure ? figureItem(written) : item;
 }
 
 /** The settings that entries were typed under, each once, in the order they are met. */

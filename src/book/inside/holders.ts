@@ -1,5 +1,6 @@
 import { mapReferences } from '../../formula/adjust.ts';
 import type { Formula, Reference } from '../../formula/types.ts';
+import { figuresOf, keepFigures, rewriteFigure } from '../figures.ts';
 import type { Area, Cell, CellAt, Id, Step } from '../types.ts';
 import type { Draft } from './draft.ts';
 import type { HolderKey } from './uses.ts';
@@ -8,7 +9,7 @@ export type Replace = (reference: Reference) => Reference;
 
 /**
  * The steps that replace references in these formulas (living ones only), wherever they stand.
- * Nothing is changed yet. Areas, which hold ranges too, are looked through on every sheet.
+ * Nothing is changed yet. Areas and figures, which hold ranges too, are looked through whole.
  */
 export function rewriting(
   draft: Draft,
@@ -28,7 +29,12 @@ export function rewriting(
     sheet,
     cells: [...changed.values()],
   }));
-  return [...sets, ...names, ...areasRewritten(draft, replace)];
+  return [
+    ...sets,
+    ...names,
+    ...areasRewritten(draft, replace),
+    ...figuresRewritten(draft, replace),
+  ];
 }
 
 /** Both the formula and the target of a cell are replaced at once. */
@@ -86,4 +92,12 @@ function areasRewritten(draft: Draft, replace: Replace): Step[] {
     const changed = areas.some(({ range }, i) => range !== sheet.areas[i]?.range);
     return changed ? [{ kind: 'setAreas', sheet: sheet.id, areas }] : [];
   });
+}
+
+function figuresRewritten(draft: Draft, replace: Replace): Step[] {
+  const changed = figuresOf(draft).flatMap((figure) => {
+    const rewritten = rewriteFigure(figure, replace);
+    return rewritten === figure ? [] : [rewritten];
+  });
+  return changed.length > 0 ? [keepFigures(changed)] : [];
 }

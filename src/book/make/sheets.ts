@@ -1,7 +1,17 @@
 import { faultOfSheetName, maxSheetNameLength } from '../../formula/naming.ts';
 import { copyOf } from '../content.ts';
+import { figuresOn, keepFigures, type Figure } from '../figures.ts';
 import { emptySheet } from '../newdocument.ts';
-import type { Document, Id, Means, SheetContent, SheetProperties, Transaction } from '../types.ts';
+import type {
+  Document,
+  Id,
+  Means,
+  SheetContent,
+  SheetProperties,
+  Step,
+  Transaction,
+} from '../types.ts';
+import { figuresFor, withoutFiguresOf } from './figures.ts';
 import type { Made } from './made.ts';
 import { made, refused } from './made.ts';
 
@@ -21,19 +31,20 @@ export function addSheet(
   return adding(document, emptySheet(means.newId(), { ...properties, name }), at, 'Add a sheet');
 }
 
-/** A sheet made elsewhere (a template, an import), under a free name. */
+/** A sheet made elsewhere (a template, an import), under a free name, with its figures. */
 export function placeSheet(
   document: Document,
   content: SheetContent,
   at: number = document.sheets.length,
   label = 'Add a sheet',
+  figures: readonly Figure[] = [],
 ): MadeSheet {
   const name = freeSheetName(document, content.properties.name);
   const properties = { ...content.properties, name };
-  return adding(document, { ...content, properties }, at, label);
+  return adding(document, { ...content, properties }, at, label, figures);
 }
 
-/** A copy of a sheet right behind it. Its formulas refer to the copy where they referred to itself. */
+/** A copy of a sheet right behind it. Its formulas and figures refer to the copy where they referred to itself. */
 export function duplicateSheet(
   document: Document,
   means: Pick<Means, 'newId'>,
@@ -42,20 +53,31 @@ export function duplicateSheet(
   const copy = copyOf(document, sheet, means.newId());
   if (!copy) return refused(gone);
   const at = document.sheets.findIndex(({ id }) => id === sheet) + 1;
-  return placeSheet(document, copy, at, 'Duplicate the sheet');
+  const figures = figuresFor(figuresOn(document, sheet), means, sheet, copy.id);
+  return placeSheet(document, copy, at, 'Duplicate the sheet', figures);
 }
 
-function adding(document: Document, content: SheetContent, at: number, label: string): MadeSheet {
+function adding(
+  document: Document,
+  content: SheetContent,
+  at: number,
+  label: string,
+  figures: readonly Figure[] = [],
+): MadeSheet {
   const fault = faultFor(document, content.properties.name);
   if (fault !== undefined) return refused(fault);
-  const transaction = { label, steps: [{ kind: 'addSheet', content, at }] } as const;
-  return { ok: true, transaction, sheet: content.id };
+  const steps: Step[] = [
+    { kind: 'addSheet', content, at },
+    ...(figures.length > 0 ? [keepFigures(figures)] : []),
+  ];
+  return { ok: true, transaction: { label, steps }, sheet: content.id };
 }
 
 export function removeSheet(document: Document, sheet: Id): Made {
   if (!document.sheet(sheet)) return refused(gone);
   if (document.sheets.length === 1) return refused('A book keeps at least one sheet.');
-  return made('Delete the sheet', [{ kind: 'removeSheet', sheet }]);
+  const steps: Step[] = [...withoutFiguresOf(document, sheet), { kind: 'removeSheet', sheet }];
+  return made('Delete the sheet', steps);
 }
 
 /** To a position in the contents, counted without the sheet itself. */

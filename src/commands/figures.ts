@@ -1,0 +1,54 @@
+import {
+  addFigure,
+  changeFigure,
+  moveFigure,
+  removeFigure,
+  type PlannedFigure,
+} from '../book/make/figures.ts';
+import type { AnyCommand, Command } from './command.ts';
+import { carryOut } from './doing.ts';
+import { sheetInView } from './selected.ts';
+
+interface OfFigure {
+  readonly figure: string;
+}
+
+/** A figure of cells of this sheet, under its grid. The dialog asks which kind and which cells. */
+export const add: Command<PlannedFigure> = {
+  id: 'figures.add',
+  name: 'Add a figure',
+  group: 'figures',
+  search: ['chart', 'graph', 'plot', 'diagram', 'ladder', 'falloff'],
+  run: (context, planned) =>
+    carryOut(
+      context,
+      addFigure(context.book.document, context.means, sheetInView(context).id, planned),
+    ),
+};
+
+export const change: Command<OfFigure & { readonly planned: PlannedFigure }> = {
+  id: 'figures.change',
+  name: 'Change a figure',
+  group: 'figures',
+  run: (context, { figure, planned }) =>
+    carryOut(context, changeFigure(context.book.document, context.means, figure, planned)),
+};
+
+/** One up or down among the figures of its sheet. */
+export const move: Command<OfFigure & { readonly way: -1 | 1 }> = {
+  id: 'figures.move',
+  name: 'Move a figure',
+  group: 'figures',
+  run: (context, { figure, way }) =>
+    carryOut(context, moveFigure(context.book.document, figure, way)),
+};
+
+export const remove: Command<OfFigure> = {
+  id: 'figures.remove',
+  name: 'Remove a figure',
+  group: 'figures',
+  run: (context, { figure }) =>
+    carryOut(context, removeFigure(context.book.document, figure), 'Removed the figure.'),
+};
+
+export const figureCommands: readonly AnyCommand[] = [add, change, move, remove];
