@@ -11,7 +11,7 @@ import {
 import { catalogue } from '../../functions/index.ts';
 import { toCellError } from './errors.ts';
 import { indexEdges } from './graph.ts';
-import { fromWorld, HelperFunctions } from './helpers.ts';
+import { fromWorld, HelperFunctions, mended } from './helpers.ts';
 import { pluginFor, type CalculatorContext } from './plugin.ts';
 import { oneValue, refusing } from './text.ts';
 
@@ -41,7 +41,7 @@ function register(): readonly string[] {
   const taken = catalogue.filter(({ name }) => builtIn.has(name));
   if (taken.length > 0)
     throw new Error(`HyperFormula has its own ${taken.map(({ name }) => name).join(', ')}.`);
-  for (const name of [...aboutItself, ...fromWorld]) HyperFormula.unregisterFunction(name);
+  for (const name of [...aboutItself, ...fromWorld, ...mended]) HyperFormula.unregisterFunction(name);
   for (const plugin of [pluginFor(catalogue), HelperFunctions]) registerPlugin(plugin);
   mend(HyperFormula.buildEmpty(config));
   return HyperFormula.getRegisteredFunctionNames('enGB').filter(

@@ -18,6 +18,9 @@ const text = { argumentType: FunctionArgumentType.STRING };
 /** Functions of the book's clock and chance, which HyperFormula would take from the machine. */
 export const fromWorld = ['NOW', 'TODAY', 'RAND', 'RANDBETWEEN'] as const;
 
+/** HyperFormula's cuts towards zero; OpenFormula (ISO/IEC 26300, part 2) rounds down: `INT(-1.1)` is -2. */
+export const mended = ['INT'] as const;
+
 /** Midnight of 30 December 1899, day 0 of spreadsheets. */
 const dayZero = Date.UTC(1899, 11, 30);
 const dayMilliseconds = 86_400_000;
@@ -45,6 +48,7 @@ export class HelperFunctions extends FunctionPlugin {
     TODAY: { ...none, method: 'today', isVolatile: true },
     RAND: { ...none, method: 'rand', isVolatile: true },
     RANDBETWEEN: { method: 'randBetween', parameters: [number, number], isVolatile: true },
+    INT: { method: 'int', parameters: [number] },
     [refusing]: { method: 'refuse', parameters: [text, text] },
   };
 
@@ -74,6 +78,10 @@ export class HelperFunctions extends FunctionPlugin {
       if (last < first) return new CellError(ErrorType.NUM);
       return first + Math.floor(chance() * (last - first + 1));
     });
+  }
+
+  int(ast: Call, state: State) {
+    return this.#run('INT', ast, state, (value: number) => Math.floor(value));
   }
 
   refuse(ast: Call, state: State) {

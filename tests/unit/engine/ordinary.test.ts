@@ -31,6 +31,8 @@ const expected: readonly (readonly [string, number | string | boolean])[] = [
   ['=YEAR(DATE(2026,3,9))', 2026],
   ['=DATEVALUE("2026-03-09")-DATE(2026,3,8)', 1],
   ['=A1&" "&B1', 'Bench 4'],
+  // OpenFormula, INT: "rounds down to the nearest integer", -1.1 to -2.
+  ['=INT(-1.1)', -2],
   ['=-2^2', 4],
   ['=2^3^2', 64],
   ['=1E3+TRUE', 1001],
