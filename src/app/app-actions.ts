@@ -75,9 +75,18 @@ export function appActions(hands: AppHands): readonly Action[] {
     },
     ...(['system', 'dark', 'light'] as const).map((theme): Action => ({
       id: `view.theme.${theme}`,
-      name: theme === 'system' ? 'Light and dark as the system says' : `Always ${theme}`,
+      name,
       group: 'view',
       search: ['theme', 'night', 'colours'],
+    {
+      id: 'view.remarks',
+      name: 'Remarks on the book',
+      group: 'view',
+      keys: ['F7'],
+      search: ['unit check', 'mistakes', 'marks', 'what does not go together'],
+      unavailable: needsBook,
+      run: () => ok,
+    },
       run: () => ((hands.screen.theme.value = theme), ok),
     })),
   ];

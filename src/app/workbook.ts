@@ -7,11 +7,12 @@ import { computed, untracked, type ReadonlySignal } from '../panels/kit/signals.
 import { gestures } from '../panels/verbs.ts';
 import { entryView, tryOut } from '../panels/views/entry-view.ts';
 import { footView, rolesOn } from '../panels/views/foot-view.ts';
-import { contentsView, headView } from '../panels/views/head-view.ts';
+import { bookAgreement, contentsView, headView } from '../panels/views/head-view.ts';
 import type { Look } from '../panels/views/look.ts';
 import { namesOf } from '../panels/views/names-view.ts';
+import { remarksView } from '../panels/views/remarks-view.ts';
 import { slipView } from '../panels/views/slip-view.ts';
-import type { SaveView, StartView, Workbook } from '../panels/workbook.ts';
+import type { RemarksView, SaveView, StartView, Workbook } from '../panels/workbook.ts';
 import { at, over, type SessionState } from '../session/session.ts';
 import type { Action } from './actions.ts';
 import type { Desk } from './desk.ts';
@@ -65,13 +66,14 @@ export function createWorkbook(parts: WorkbookParts): Workbook {
       void now[when].value;
       return make(lookAt(now), now.state.value, now);
     });
-  const points = (now: Desk, look: Look) => (sheet: string) => {
+  const pointsOf = (now: Desk): Points => {
     const known = pointsOfDesk.get(now) ?? createPoints(now.book);
     pointsOfDesk.set(now, known);
-    return known.of(look, sheet);
+    return known;
   };
 
   const shownSheet = computed(() => desk.value?.state.value.sheet ?? '');
+  const points = (now: Desk, look: Look) => (sheet: string) => pointsOf(now).of(look, sheet);
   const selection = computed(() => desk.value?.state.value.selection ?? nowhere.selection);
   const follow = <View>(make: (look: Look, now: Desk) => View, empty: View) =>
     computed(() => {
@@ -82,6 +84,10 @@ export function createWorkbook(parts: WorkbookParts): Workbook {
     });
   const roles = follow<readonly Role[]>((look) => rolesOn(look, shownSheet.value), []);
 
+  const remarks = computed(() => {
+    const now = desk.value;
+    return now ? remarksView(now.book.document, now.remarks.value) : noRemarks;
+  });
   const workbook: Workbook = {
     page: computed(() => (desk.value ? 'book' : 'start')),
     start: parts.start,
@@ -91,17 +97,21 @@ export function createWorkbook(parts: WorkbookParts): Workbook {
     title: view('changed', ({ document }) => document.title, ''),
     settings: view('changed', ({ document }) => ({ ...document.settings }), usualSettings),
     contents: follow(
-      (look, now) => contentsView(look.document, shownSheet.value, points(now, look)),
+      (look, now) =>
+        contentsView(look.document, shownSheet.value, points(now, look), remarks.value),
       [],
     ),
     head: follow((look, now) => headView(look.document, shownSheet.value, points(now, look)), {
       sheet: '',
       title: '',
+    agreement: follow((look, now) => bookAgreement(pointsOf(now).all(look)), ''),
+    remarks,
       purpose: '',
       points: [],
       tolerance: usualSettings.tolerance,
       ownTolerance: false,
     }),
+      agreement: '',
     entry: view('changed', entryView, {
       address: '',
       label: '',
@@ -250,6 +260,8 @@ function nameNow({ id, name }: Action, desk: Desk | null): string {
 const emptySlip = {
   address: '',
   role: 'blank',
+const noRemarks: RemarksView = { count: 0, sheets: [] };
+
   title: '',
   caption: '',
   value: { text: '' },

@@ -4,6 +4,7 @@ export type DialogName =
   | 'quantity'
   | 'target'
   | 'settings'
+  | 'remarks'
   | 'names'
   | 'format'
   | 'sheet'

@@ -43,6 +43,7 @@ export const askedBy = {
 
 /** Commands that only gestures and dialogs ask for: they need to be told what with. */
 export const gestures: ReadonlySet<string> = new Set([
+  'view.remarks': 'remarks',
   'cells.type',
   'edit.fill',
   'edit.replaceAll',

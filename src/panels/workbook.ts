@@ -16,6 +16,10 @@ export interface Workbook {
   readonly save: ReadonlySignal<SaveView>;
   readonly settings: ReadonlySignal<Settings>;
   readonly contents: ReadonlySignal<readonly SheetEntry[]>;
+  /** "12 of 19 points agree" in the whole book; empty where one sheet says it all. */
+  readonly agreement: ReadonlySignal<string>;
+  /** What the check has to say on the whole book, a moment after each change. */
+  readonly remarks: ReadonlySignal<RemarksView>;
   readonly head: ReadonlySignal<HeadView>;
   readonly entry: ReadonlySignal<EntryView>;
   readonly slip: ReadonlySignal<SlipView>;
@@ -89,6 +93,30 @@ export interface SheetEntry {
   readonly count?: string;
 }
 
+  /** How many remarks the check has on it, where there are any. */
+  readonly remarks?: number;
+}
+
+export interface RemarksView {
+  readonly count: number;
+  /** Sheets with remarks, in the order of the contents. */
+  readonly sheets: readonly SheetRemarks[];
+}
+
+export interface SheetRemarks {
+  readonly sheet: string;
+  readonly title: string;
+  readonly count: number;
+  /** The first of them, by address. */
+  readonly remarks: readonly RemarkEntry[];
+}
+
+export interface RemarkEntry {
+  readonly address: string;
+  /** What the cell is about, by its captions. */
+  readonly label: string;
+  readonly sentence: string;
+  readonly target: Target;
 export type Shape = 'over' | 'under' | 'agrees' | 'waits' | 'clips';
 
 export interface Point {
@@ -102,10 +130,12 @@ export interface HeadView {
   readonly sheet: string;
   readonly title: string;
   readonly purpose: string;
-  /** The verdicts of the sheet, in its order. Empty where a sheet has none. */
+  /** The points of the sheet, in its order. Empty where a sheet has none. */
   readonly points: readonly Point[];
   /** In force here, in stops. */
   readonly tolerance: number;
+  /** "5 of 7 points agree, 1 is off, 1 waits". */
+  readonly agreement: string;
   /** Set on the sheet itself, and not only by the book. */
   readonly ownTolerance: boolean;
 }

@@ -129,7 +129,7 @@ describe('a printed sheet', () => {
     expect(runs.flat().filter((letter) => letter !== 'A')).toEqual([...'BCDEFGHIJKLMNOPQRSTU']);
     expect(text).toContain('Sail loft');
     expect(text).toContain('How far each reading is from what was planned');
-    expect(text).toContain('7 of 11 agree');
+    expect(text).toContain('7 of 11 points agree');
     expect(text).toMatch(/tolerance 1\/4\s+stop/);
   });
 

@@ -27,7 +27,9 @@ describe('what is in view', () => {
 
   test('the head counts the verdicts and shows each as a shape in the sheet’s order', async () => {
     const page = await openShellPage();
-    expect(await page.locator('.sum p').first().innerText()).toBe('4 of 9 agree · 4 off · 1 waits');
+    expect(await page.locator('.sum p').first().innerText()).toBe(
+      '4 of 9 points agree, 4 are off, 1 waits',
+    );
     const names = await page
       .locator('.strip button')
       .evaluateAll((all) => all.map((one) => one.getAttribute('aria-label')));

@@ -9,18 +9,18 @@ import {
   TextSearch,
   Undo2,
 } from 'lucide-static';
-import type { Settings } from '../../book/types.ts';
 import { icon } from '../kit/icon.ts';
 import { placeOnOpen } from '../kit/popup.ts';
-import { segments } from '../kit/segments.ts';
 import type { Screen, Theme } from '../screen.ts';
 import type { Shell } from '../frame.ts';
 import { verbs } from '../verbs.ts';
 import type { Workbook } from '../workbook.ts';
 import { mark } from './mark.ts';
+import { remarksInWords } from '../views/remarks-view.ts';
 import { bookMenu } from './book-menu.ts';
 
 /** The line across the top: which book, is it kept, how numbers are said, and one way to find the rest. */
+import { allSwitches, switches } from './switches.ts';
 export function bar(workbook: Workbook, screen: Screen, shell: Shell) {
   return html`
     <button
@@ -42,12 +42,19 @@ export function bar(workbook: Workbook, screen: Screen, shell: Shell) {
       @change=${(event: Event) => rename(workbook, event.currentTarget as HTMLInputElement)}
       @keydown=${(event: KeyboardEvent) => leaveOnKey(event, workbook)}
     />
-    ${saved(workbook)}
+    ${saved(workbook)} ${remarkCount(workbook, shell)}
     <span class="room"></span>
     <div class="switches">${switches(workbook)}</div>
-    <button class="button units" popovertarget="units-menu">Units</button>
-    <div id="units-menu" class="popup units-menu" popover @toggle=${placeOnOpen}>
-      ${switches(workbook, 'in menu')}
+    <button class="button units" popovertarget="units-menu" aria-haspopup="dialog">Units</button>
+    <div
+      id="units-menu"
+      class="popup units-menu"
+      popover
+      role="dialog"
+      aria-label="Units"
+      @toggle=${placeOnOpen}
+    >
+      ${allSwitches(workbook, shell)}
     </div>
     ${undoButtons(workbook)}
     <button class="button find" @click=${() => shell.find()} aria-keyshortcuts="Control+K">
@@ -73,41 +80,19 @@ function saved(workbook: Workbook) {
   </p>`;
 }
 
-function switches(workbook: Workbook, where = '') {
-  const settings = workbook.settings.value;
-  const set = (part: Partial<Settings>) => workbook.run(verbs.settings, part);
-  return [
-    segments(
-      `illuminance ${where}`,
-      'Illuminance is shown in',
-      [
-        { value: 'lx', label: 'lux' },
-        { value: 'fc', label: 'fc', spoken: 'footcandles' },
-      ],
-      settings.illuminance,
-      (illuminance) => set({ illuminance }),
-    ),
-    segments(
-      `length ${where}`,
-      'Distances are shown in',
-      [
-        { value: 'm', label: 'm', spoken: 'metres' },
-        { value: 'ft', label: 'ft', spoken: 'feet' },
-      ],
-      settings.length,
-      (length) => set({ length }),
-    ),
-    segments(
-      `f-numbers ${where}`,
-      'f-numbers are shown in',
-      [
-        { value: 'thirds', label: 'thirds' },
-        { value: 'tenths', label: 'tenths' },
-      ],
-      settings.fNumber === 'tenths' ? 'tenths' : 'thirds',
-      (fNumber) => set({ fNumber }),
-    ),
-  ];
+/** Said only when there is something to say. */
+function remarkCount(workbook: Workbook, shell: Shell) {
+  const { count } = workbook.remarks.value;
+  if (count === 0) return '';
+  const words = remarksInWords(count);
+  return html`<button
+    class="remark-count"
+    aria-label="${words}: show them"
+    title="Show the remarks (${shell.keys('F7')})"
+    @click=${() => shell.open('remarks')}
+  >
+    <b>${count}</b><span> ${count === 1 ? 'remark' : 'remarks'}</span>
+  </button>`;
 }
 
 function undoButtons(workbook: Workbook) {

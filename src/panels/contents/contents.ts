@@ -6,6 +6,7 @@ import { roam } from '../kit/popup.ts';
 import type { Screen } from '../screen.ts';
 import type { Shell } from '../frame.ts';
 import { verbs } from '../verbs.ts';
+import { remarksInWords } from '../views/remarks-view.ts';
 import type { SheetEntry, Workbook } from '../workbook.ts';
 import { openSheetMenu } from './sheet-menu.ts';
 import { neighbour } from './order.ts';
@@ -16,6 +17,7 @@ const heading = (phase: Phase | null) => phase ?? 'sheets';
 /** The sheets of the book, grouped by the phase of the work they belong to. */
 export function contents(workbook: Workbook, screen: Screen, shell: Shell) {
   const sheets = workbook.contents.value;
+  const whole = workbook.agreement.value;
   return html`
     <div class="drawer-head">
       <h2>Contents</h2>
@@ -39,6 +41,7 @@ export function contents(workbook: Workbook, screen: Screen, shell: Shell) {
         </section>`;
       })}
     </div>
+    ${whole ? html`<p class="whole">In the whole book ${whole}.</p>` : ''}
     <div class="contents-foot">
       <button
         class="glyph"
@@ -80,6 +83,7 @@ function line(sheet: SheetEntry, workbook: Workbook, screen: Screen, shell: Shel
       @keydown=${(event: KeyboardEvent) => onKey(event, sheet, workbook, shell)}
     >
       <span>${sheet.title}</span>${sheet.count ? html`<i>${sheet.count}</i>` : ''}
+      ${sheet.remarks ? html`<small>${remarksInWords(sheet.remarks)}</small>` : ''}
     </button>
     <button
       class="glyph more"

@@ -7,6 +7,7 @@ import { keyboard } from './keyboard.ts';
 import { names } from './names.ts';
 import { numberFormat } from './number-format.ts';
 import { quantity } from './quantity.ts';
+import { remarks } from './remarks.ts';
 import { replace } from './replace.ts';
 import { settings } from './settings.ts';
 import { sheetProperties } from './sheet-properties.ts';
@@ -26,6 +27,7 @@ const dialogs: Readonly<Record<DialogName, Open>> = {
   quantity,
   target,
   settings,
+  remarks,
 };
 
 /** `about` says which sheet or function, where the dialog is about one. */

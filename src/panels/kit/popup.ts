@@ -14,13 +14,16 @@ export function placeBy(popup: HTMLElement, anchor: DOMRect): void {
   popup.style.top = `${top}px`;
 }
 
+/** What the keyboard acts on first. */
+const first = '[role="menuitem"]:not(:disabled), [autofocus], [role="radiogroup"] :checked';
+
 /** For `@toggle` of a popover that a button with `popovertarget` opens. */
 export function placeOnOpen(event: Event): void {
   const popup = event.currentTarget as HTMLElement;
   if ((event as ToggleEvent).newState !== 'open') return;
   const anchor = document.querySelector(`[popovertarget="${popup.id}"]`);
   if (anchor) placeBy(popup, anchor.getBoundingClientRect());
-  popup.querySelector<HTMLElement>('[role="menuitem"]:not(:disabled), [autofocus]')?.focus();
+  popup.querySelector<HTMLElement>(first)?.focus();
 }
 
 const steps: Readonly<Record<string, (at: number, count: number) => number>> = {

@@ -1,6 +1,7 @@
 import { html } from 'lit-html';
 import { shape } from '../kit/shape.ts';
 import type { Shell } from '../frame.ts';
+import { verbs } from '../verbs.ts';
 import type { Point, Shape, Workbook } from '../workbook.ts';
 import { toleranceMenu } from './tolerance.ts';
 
@@ -9,7 +10,7 @@ const stripHolds = 48;
 
 /** The head of the page: what the sheet is for, and how the light stands against the plan. */
 export function head(workbook: Workbook, shell: Shell) {
-  const { title, purpose, points, sheet } = workbook.head.value;
+  const { title, purpose, points, agreement, sheet } = workbook.head.value;
   return html`
     <div class="about">
       <h1>
@@ -20,24 +21,30 @@ export function head(workbook: Workbook, shell: Shell) {
       ${purpose ? html`<p>${purpose}</p>` : ''}
     </div>
     <div class="sum">
-      ${points.length > 0 ? summary(points) : ''} ${strip(points, workbook)}
-      ${toleranceMenu(workbook)}
+      ${agreement ? summary(agreement) : ''} ${strip(points, workbook)} ${toleranceMenu(workbook)}
     </div>
+    ${walkButton(workbook, shell)}
   `;
 }
 
-const isOff = ({ shape: kind }: Point) => kind === 'over' || kind === 'under' || kind === 'clips';
+/** Only where there are readings to take. On a phone it stands in the bar. */
+function walkButton(workbook: Workbook, shell: Shell) {
+  const keys = workbook.commands.value.find(({ id }) => id === verbs.walk)?.keys[0];
+  return workbook.foot.value.roles.includes('reading')
+    ? html`<button
+        class="button lit walk-start"
+        title="Walk through the readings${keys ? `, ${shell.keys(keys)}` : ''}"
+        @click=${() => workbook.run(verbs.walk)}
+      >
+        Walk
+      </button>`
+    : '';
+}
 
-function summary(points: readonly Point[]) {
-  const count = (test: (point: Point) => boolean) => points.filter(test).length;
-  const off = count(isOff);
-  const waits = count((point) => point.shape === 'waits');
-  const rest = [off > 0 && `${off} off`, waits > 0 && `${waits} ${waits === 1 ? 'waits' : 'wait'}`];
-  return html`<p>
-    <b>${count((point) => point.shape === 'agrees')} of ${points.length} agree</b>${rest
-      .filter(Boolean)
-      .map((words) => html` · ${words}`)}
-  </p>`;
+/** "5 of 7 points agree" is what one looks for; how the rest stands comes after it. */
+function summary(agreement: string) {
+  const [agree, ...rest] = agreement.split(', ');
+  return html`<p><b>${agree}</b>${rest.map((words) => `, ${words}`)}</p>`;
 }
 
 const spoken: Readonly<Record<Shape, string>> = {

@@ -1,5 +1,6 @@
 import type { Document } from '../../book/types.ts';
-import type { HeadView, Point, SheetEntry } from '../workbook.ts';
+import { agreementOf } from '../../check/agreement.ts';
+import type { HeadView, Point, RemarksView, SheetEntry } from '../workbook.ts';
 import { countOf } from './points.ts';
 
 type PointsOf = (sheet: string) => readonly Point[];
@@ -7,13 +8,23 @@ type PointsOf = (sheet: string) => readonly Point[];
 export function headView(document: Document, id: string, points: PointsOf): HeadView {
   const sheet = document.sheet(id);
   if (!sheet)
-    return { sheet: id, title: '', purpose: '', points: [], tolerance: 0, ownTolerance: false };
+    return {
+      sheet: id,
+      title: '',
+      purpose: '',
+      points: [],
+      agreement: '',
+      tolerance: 0,
+      ownTolerance: false,
+    };
+  const judged = points(id);
   const { title, name, purpose, tolerance } = sheet.properties;
   return {
     sheet: id,
     title: title || name,
     purpose,
-    points: points(id),
+    points: judged,
+    agreement: agreementOf(judged).words,
     tolerance: tolerance ?? document.settings.tolerance,
     ownTolerance: tolerance !== null,
   };
@@ -23,15 +34,25 @@ export function contentsView(
   document: Document,
   shown: string,
   points: PointsOf,
+  { sheets: remarked }: RemarksView,
 ): readonly SheetEntry[] {
+  const remarks = new Map(remarked.map(({ sheet, count }) => [sheet, count]));
   return document.sheets.map(({ id, properties }) => {
     const count = countOf(points(id));
+    const remarksHere = remarks.get(id);
     return {
       id,
       title: properties.title || properties.name,
       phase: properties.phase,
       shown: id === shown,
       ...(count !== undefined && { count }),
+      ...(remarksHere !== undefined && { remarks: remarksHere }),
     };
   });
+}
+
+/** How many points of the whole book agree; nothing where that is the sum of one sheet. */
+export function bookAgreement(bySheet: readonly (readonly Point[])[]): string {
+  const judged = bySheet.filter((points) => points.length > 0);
+  return judged.length < 2 ? '' : agreementOf(judged.flat()).words;
 }

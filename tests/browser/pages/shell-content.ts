@@ -32,6 +32,7 @@ const head: HeadView = {
     'How far each reading is from what was planned, and what closes the gap. Sail loft, all lights on.',
   tolerance: 0.25,
   ownTolerance: true,
+  agreement: '4 of 9 points agree, 4 are off, 1 waits',
   points: [
     point('Key side of face', 'agrees', 'taking stop', 4),
     point('Fill side of face', 'over', '1/3 stop over', 5),
@@ -188,6 +189,8 @@ export function paperWorkbook(): PaperWorkbook {
       more: {},
     } as const),
     contents: signal(sheets.map((one) => ({ ...one, shown: one.id === 'key' }))),
+    agreement: signal('7 of 12 points agree, 3 are off, 2 wait'),
+    remarks: signal({ count: 0, sheets: [] }),
     head: signal(head),
     entry,
     slip: signal(slip),

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { describeCells, setTarget } from '../../../src/book/make/properties.ts';
 import { describeSheet } from '../../../src/book/make/sheets.ts';
 import { agreementOf } from '../../../src/check/agreement.ts';
+import { judgingPlaces, pointsAmong } from '../../../src/check/points.ts';
 import { usualTolerance, verdictOf } from '../../../src/check/verdicts.ts';
 import type { Settings } from '../../../src/book/types.ts';
 import { openBook } from '../engine/support/openBook.ts';
@@ -139,6 +140,12 @@ describe('no verdict is made up', () => {
   });
 });
 
+function pointsOn({ document, engine, idOf }: ReturnType<typeof openBook>, name: string) {
+  const sheet = document.sheet(idOf(name));
+  if (!sheet) throw new Error(`There is no sheet ${name}.`);
+  return pointsAmong(document, engine, judgingPlaces(sheet));
+}
+
 describe('how many points agree', () => {
   function walk() {
     const opened = openBook({
@@ -166,20 +173,25 @@ describe('how many points agree', () => {
   }
 
   it('is told for a sheet and for the book, with the places that do not', () => {
-    const { document, engine, spot, idOf } = walk();
-    expect(agreementOf(document, engine, idOf('Walk'))).toEqual({
+    const opened = walk();
+    const points = pointsOn(opened, 'Walk');
+    expect(agreementOf(points)).toEqual({
       agree: 2,
       off: 2,
       waiting: 2,
       words: '2 of 6 points agree, 2 are off, 2 wait',
-      places: [spot('B2'), spot('B3'), spot('C5'), spot('C6')],
     });
-    expect(agreementOf(document, engine).words).toBe('3 of 7 points agree, 2 are off, 2 wait');
-    expect(agreementOf(document, engine, idOf('Door')).words).toBe('1 of 1 point agrees');
+    const others = points.filter(({ shape }) => shape !== 'agrees');
+    expect(others.map(({ place }) => place)).toEqual(
+      ['B2', 'B3', 'C5', 'C6'].map((at) => opened.spot(at)),
+    );
+    const door = pointsOn(opened, 'Door');
+    expect(agreementOf([...points, ...door]).words).toBe('3 of 7 points agree, 2 are off, 2 wait');
+    expect(agreementOf(door).words).toBe('1 of 1 point agrees');
   });
 
   it('is nothing where nothing was aimed at', () => {
-    const { document, engine } = openBook({ Walk: [['400 lx', '=A1*2']] });
-    expect(agreementOf(document, engine).words).toBe('');
+    const points = pointsOn(openBook({ Walk: [['400 lx', '=A1*2']] }), 'Walk');
+    expect(agreementOf(points).words).toBe('');
   });
 });

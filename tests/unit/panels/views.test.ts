@@ -7,12 +7,13 @@ import { newDocument } from '../../../src/book/newdocument.ts';
 import { writingSettings } from '../../../src/book/settings.ts';
 import type { Book, Means } from '../../../src/book/types.ts';
 import { createChecker } from '../../../src/check/checker.ts';
+import { judgingPlaces } from '../../../src/check/points.ts';
 import { connectEngine } from '../../../src/engine/index.ts';
 import { entryView, tryOut } from '../../../src/panels/views/entry-view.ts';
 import { footFacts } from '../../../src/panels/views/foot-view.ts';
 import { headView } from '../../../src/panels/views/head-view.ts';
 import type { Look } from '../../../src/panels/views/look.ts';
-import { pointsOf, verdictPlaces } from '../../../src/panels/views/points.ts';
+import { pointsOf } from '../../../src/panels/views/points.ts';
 import { slipView } from '../../../src/panels/views/slip-view.ts';
 import { at, createSession, over } from '../../../src/session/session.ts';
 
@@ -107,7 +108,8 @@ describe('what a selection amounts to', () => {
 describe('the verdicts of a sheet', () => {
   test('stand in the order of the sheet, with the point, its words and its shape', () => {
     const found = book.document.sheet(sheet);
-    const points = pointsOf(look, found ? verdictPlaces(book.document, found) : []);
+    if (!found) throw new Error('The sheet is gone.');
+    const points = pointsOf(look, judgingPlaces(found));
     expect(points.map(({ label, words, shape }) => [label, words, shape])).toEqual([
       ['Key side', 'agrees', 'agrees'],
       ['Fill side', 'agrees', 'agrees'],
