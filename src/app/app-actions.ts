@@ -60,6 +60,15 @@ export function appActions(hands: AppHands): readonly Action[] {
       search: ['keys', 'help'],
       run: () => ok,
     },
+    {
+      id: 'view.remarks',
+      name: 'Remarks on the book',
+      group: 'view',
+      keys: ['F7'],
+      search: ['unit check', 'mistakes', 'marks', 'what does not go together'],
+      unavailable: needsBook,
+      run: () => ok,
+    },
     { id: 'view.about', name: 'About Halfstop', group: 'view', search: ['licence'], run: () => ok },
     {
       id: 'view.contents',
@@ -75,18 +84,9 @@ export function appActions(hands: AppHands): readonly Action[] {
     },
     ...(['system', 'dark', 'light'] as const).map((theme): Action => ({
       id: `view.theme.${theme}`,
-      name,
+      name: theme === 'system' ? 'Light and dark as the system says' : `Always ${theme}`,
       group: 'view',
       search: ['theme', 'night', 'colours'],
-    {
-      id: 'view.remarks',
-      name: 'Remarks on the book',
-      group: 'view',
-      keys: ['F7'],
-      search: ['unit check', 'mistakes', 'marks', 'what does not go together'],
-      unavailable: needsBook,
-      run: () => ok,
-    },
       run: () => ((hands.screen.theme.value = theme), ok),
     })),
   ];

@@ -71,9 +71,9 @@ export function createWorkbook(parts: WorkbookParts): Workbook {
     pointsOfDesk.set(now, known);
     return known;
   };
+  const points = (now: Desk, look: Look) => (sheet: string) => pointsOf(now).of(look, sheet);
 
   const shownSheet = computed(() => desk.value?.state.value.sheet ?? '');
-  const points = (now: Desk, look: Look) => (sheet: string) => pointsOf(now).of(look, sheet);
   const selection = computed(() => desk.value?.state.value.selection ?? nowhere.selection);
   const follow = <View>(make: (look: Look, now: Desk) => View, empty: View) =>
     computed(() => {
@@ -82,12 +82,12 @@ export function createWorkbook(parts: WorkbookParts): Workbook {
       void now.settled.value;
       return make(lookAt(now), now);
     });
-  const roles = follow<readonly Role[]>((look) => rolesOn(look, shownSheet.value), []);
-
   const remarks = computed(() => {
     const now = desk.value;
     return now ? remarksView(now.book.document, now.remarks.value) : noRemarks;
   });
+  const roles = follow<readonly Role[]>((look) => rolesOn(look, shownSheet.value), []);
+
   const workbook: Workbook = {
     page: computed(() => (desk.value ? 'book' : 'start')),
     start: parts.start,
@@ -101,17 +101,17 @@ export function createWorkbook(parts: WorkbookParts): Workbook {
         contentsView(look.document, shownSheet.value, points(now, look), remarks.value),
       [],
     ),
+    agreement: follow((look, now) => bookAgreement(pointsOf(now).all(look)), ''),
+    remarks,
     head: follow((look, now) => headView(look.document, shownSheet.value, points(now, look)), {
       sheet: '',
       title: '',
-    agreement: follow((look, now) => bookAgreement(pointsOf(now).all(look)), ''),
-    remarks,
       purpose: '',
       points: [],
+      agreement: '',
       tolerance: usualSettings.tolerance,
       ownTolerance: false,
     }),
-      agreement: '',
     entry: view('changed', entryView, {
       address: '',
       label: '',
@@ -257,11 +257,11 @@ function nameNow({ id, name }: Action, desk: Desk | null): string {
   return label ? `${name}: ${label}` : name;
 }
 
+const noRemarks: RemarksView = { count: 0, sheets: [] };
+
 const emptySlip = {
   address: '',
   role: 'blank',
-const noRemarks: RemarksView = { count: 0, sheets: [] };
-
   title: '',
   caption: '',
   value: { text: '' },

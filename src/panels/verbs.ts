@@ -39,11 +39,11 @@ export const askedBy = {
   'book.settings': 'settings',
   'view.keyboard': 'keyboard',
   'view.about': 'about',
+  'view.remarks': 'remarks',
 } as const;
 
 /** Commands that only gestures and dialogs ask for: they need to be told what with. */
 export const gestures: ReadonlySet<string> = new Set([
-  'view.remarks': 'remarks',
   'cells.type',
   'edit.fill',
   'edit.replaceAll',

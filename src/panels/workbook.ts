@@ -91,8 +91,6 @@ export interface SheetEntry {
   readonly shown: boolean;
   /** "4 off", "11 A free". */
   readonly count?: string;
-}
-
   /** How many remarks the check has on it, where there are any. */
   readonly remarks?: number;
 }
@@ -117,6 +115,8 @@ export interface RemarkEntry {
   readonly label: string;
   readonly sentence: string;
   readonly target: Target;
+}
+
 export type Shape = 'over' | 'under' | 'agrees' | 'waits' | 'clips';
 
 export interface Point {
@@ -132,10 +132,10 @@ export interface HeadView {
   readonly purpose: string;
   /** The points of the sheet, in its order. Empty where a sheet has none. */
   readonly points: readonly Point[];
-  /** In force here, in stops. */
-  readonly tolerance: number;
   /** "5 of 7 points agree, 1 is off, 1 waits". */
   readonly agreement: string;
+  /** In force here, in stops. */
+  readonly tolerance: number;
   /** Set on the sheet itself, and not only by the book. */
   readonly ownTolerance: boolean;
 }

@@ -14,13 +14,13 @@ import { placeOnOpen } from '../kit/popup.ts';
 import type { Screen, Theme } from '../screen.ts';
 import type { Shell } from '../frame.ts';
 import { verbs } from '../verbs.ts';
+import { remarksInWords } from '../views/remarks-view.ts';
 import type { Workbook } from '../workbook.ts';
 import { mark } from './mark.ts';
-import { remarksInWords } from '../views/remarks-view.ts';
 import { bookMenu } from './book-menu.ts';
+import { allSwitches, switches } from './switches.ts';
 
 /** The line across the top: which book, is it kept, how numbers are said, and one way to find the rest. */
-import { allSwitches, switches } from './switches.ts';
 export function bar(workbook: Workbook, screen: Screen, shell: Shell) {
   return html`
     <button
