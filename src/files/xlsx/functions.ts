@@ -1,3 +1,5 @@
+import { tokensOf } from '../../formula/tokens.ts';
+
 /**
  * Functions that came after 2007 are stored with a prefix (ISO/IEC 29500 names none of them; every
  * program that writes the format does it so).
@@ -26,5 +28,13 @@ export function storedName(name: string): string {
   return later.has(name) ? `_xlfn.${name}` : name;
 }
 
-/** The bare name of a stored one. */
-export const bareName = (stored: string): string => stored.replace(/^(?:_xlfn\.|_xlws\.)+/i, '');
+const bareName = (stored: string): string => stored.replace(/^(?:_xlfn\.|_xlws\.)+/i, '');
+
+/** The formula with the bare names of its functions. */
+export function bare(stored: string): string {
+  if (!/_xl/i.test(stored)) return stored;
+  return tokensOf(`=${stored}`)
+    .map(({ kind, text }) => (kind === 'function' ? bareName(text) : text))
+    .join('')
+    .slice(1);
+}

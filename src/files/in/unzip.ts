@@ -1,0 +1,63 @@
+import { Unzip, UnzipInflate } from 'fflate';
+import { most, Refused } from './refused.ts';
+
+const slice = 32_768;
+const free = 1_000_000;
+
+/** The parts of a packed file, and the names of those that were left as they are. */
+export interface Unzipped {
+  readonly parts: ReadonlyMap<string, Uint8Array>;
+  readonly others: readonly string[];
+}
+
+/**
+ * Unpacks the parts that are wanted, a slice at a time, and counts what comes out: what a file says
+ * of its own size is not believed.
+ */
+export function unzip(bytes: Uint8Array, wanted: (name: string) => boolean): Unzipped {
+  if (bytes.length > most.packed) throw new Refused('The file is larger than 50 MB.');
+  const found = new Map<string, Uint8Array[]>();
+  const others: string[] = [];
+  let out = 0;
+  let given = 0;
+  const count = (size: number) => {
+    out += size;
+    if (out > most.unpacked || (out > free && out > most.ratio * given))
+      throw new Refused(
+        'The file unpacks to far more than it holds, as one made to do harm would.',
+      );
+  };
+  const unzipper = new Unzip((file) => {
+    if (found.size + others.length >= most.parts)
+      throw new Refused('The file has more parts than a book of sheets ever has.');
+    if (!wanted(file.name)) {
+      others.push(file.name);
+      return;
+    }
+    if (found.has(file.name)) throw new Refused('The file holds one of its parts twice.');
+    const chunks: Uint8Array[] = [];
+    found.set(file.name, chunks);
+    file.ondata = (fault, chunk) => {
+      if (fault) throw fault;
+      count(chunk.length);
+      chunks.push(chunk);
+    };
+    file.start();
+  });
+  unzipper.register(UnzipInflate);
+  for (let at = 0; at < bytes.length; at += slice) {
+    given = Math.min(bytes.length, at + slice);
+    unzipper.push(bytes.subarray(at, given), given === bytes.length);
+  }
+  return { parts: new Map([...found].map(([name, chunks]) => [name, joined(chunks)])), others };
+}
+
+function joined(chunks: readonly Uint8Array[]): Uint8Array {
+  const whole = new Uint8Array(chunks.reduce((sum, { length }) => sum + length, 0));
+  let at = 0;
+  for (const chunk of chunks) {
+    whole.set(chunk, at);
+    at += chunk.length;
+  }
+  return whole;
+}
