@@ -4,6 +4,7 @@ import type { Action } from './actions.ts';
 /** Keys that mean the same while something is being typed; all others belong to the typing. */
 const always: ReadonlySet<string> = new Set([
   'view.find',
+  'view.functions',
   'view.keyboard',
   'book.saveFile',
   'book.open',
@@ -36,7 +37,7 @@ export function createKeyMap(actions: readonly Action[]): KeyMap {
       const action = byKeys.get(keys);
       if (!action) return undefined;
       if (where === 'typing') return always.has(action.id) ? action : undefined;
-      const withHelp = /^(?:Ctrl|Alt)\+|^F\d+$/.test(keys);
+      const withHelp = /^(?:Ctrl|Alt)\+|^(?:Shift\+)?F\d+$/.test(keys);
       return where === 'grid' || withHelp ? action : undefined;
     },
   };

@@ -37,6 +37,7 @@ export const askedBy = {
   'sheet.properties': 'sheet',
   'sheet.add': 'add-sheet',
   'book.settings': 'settings',
+  'view.functions': 'function',
   'view.keyboard': 'keyboard',
   'view.about': 'about',
   'view.remarks': 'remarks',

@@ -3,11 +3,14 @@ import type { QuantityName } from '../../functions/quantities/names.ts';
 import { readLevel } from '../../functions/quantities/read.ts';
 import { defaultWriting } from '../../functions/quantities/settings.ts';
 import { writeQuantity } from '../../functions/quantities/write.ts';
+import type { SourceName } from '../../functions/sources.ts';
 import type { Value } from '../../functions/values.ts';
 
 export interface WrittenExample {
   /** `=FSTOPS("f/2.8", "f/11")` */
   readonly formula: string;
+  /** The same in one cell, with lists in place of ranges: `=FCOMBINE({4, 4})`. */
+  readonly alone: string;
   /** What the cells of a range hold that the formula names: `A1:A3` and `1500, 1500, 1500`. */
   readonly cells: readonly { readonly range: string; readonly holds: string }[];
   /** As the workbook shows it. */
@@ -15,7 +18,7 @@ export interface WrittenExample {
   readonly why: string;
   /** Whether the result is a figure from print, which was rounded there. */
   readonly rounded: boolean;
-  readonly source?: string;
+  readonly source?: SourceName;
 }
 
 type Given = Example['args'][number];
@@ -40,12 +43,19 @@ export function writeExample(definition: AnyDefinition, example: Example): Writt
   });
   return {
     formula: `=${definition.name}(${texts.join(', ')})`,
+    alone: `=${definition.name}(${example.args.map(inOneCell).join(', ')})`,
     cells,
     result: shown(example.result, resultKind(definition, example)),
     why: example.why,
     rounded: example.within !== undefined,
     ...(example.source !== undefined && { source: example.source }),
   };
+}
+
+/** An empty cell of a range counts for nothing, so a list goes without it. */
+function inOneCell(given: Given): string {
+  if (!isList(given)) return given === undefined ? '' : literal(given);
+  return `{${given.flatMap((value) => (value === null ? [] : number(value))).join(', ')}}`;
 }
 
 function literal(value: Value): string {

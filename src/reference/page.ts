@@ -60,12 +60,15 @@ const titles: Readonly<Record<Family, string>> = {
   time: 'Flicker and sun',
 };
 
+/** The heading of a family. */
+export const titleOf = (family: Family): string => titles[family];
+
 /** The whole reference: every family that has functions. */
 export function referenceOf(catalogue: readonly AnyDefinition[]): readonly FamilyPage[] {
   return families
     .map((family) => ({
       family,
-      title: titles[family],
+      title: titleOf(family),
       functions: catalogue.filter((one) => one.family === family).map(pageOf),
     }))
     .filter(({ functions }) => functions.length > 0);

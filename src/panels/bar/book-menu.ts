@@ -42,7 +42,8 @@ export function bookMenu(workbook: Workbook, shell: Shell) {
         html`${ids.map(item)}
           <hr />`,
     )}
-    ${help('Keyboard', 'F1', () => shell.open('keyboard'))}
+    ${help('Function reference', 'F1', () => shell.open('function'))}
+    ${help('Keyboard', 'Shift+F1', () => shell.open('keyboard'))}
     ${help('About Halfstop and its licences', '', () => shell.open('about'))}
   </div>`;
 }

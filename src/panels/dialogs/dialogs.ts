@@ -1,8 +1,8 @@
 import type { DialogName, Shell } from '../frame.ts';
+import { openReference } from '../reference/open.ts';
 import type { Workbook } from '../workbook.ts';
 import { about } from './about.ts';
 import { addSheet } from './add-sheet.ts';
-import { functionCard } from './function-card.ts';
 import { keyboard } from './keyboard.ts';
 import { names } from './names.ts';
 import { numberFormat } from './number-format.ts';
@@ -23,7 +23,7 @@ const dialogs: Readonly<Record<DialogName, Open>> = {
   'add-sheet': addSheet,
   keyboard,
   about,
-  function: functionCard,
+  function: openReference,
   quantity,
   target,
   settings,

@@ -53,6 +53,18 @@ function score(definition: AnyDefinition, stem: string): number {
   return wanted.length === 1 && last.length > 2 && name.includes(last) ? 20 : 0;
 }
 
+/** The functions that answer the words, best first. */
+export function functionsFor(
+  words: string,
+  functions: readonly AnyDefinition[],
+): readonly AnyDefinition[] {
+  return functions
+    .map((definition) => ({ definition, points: score(definition, words) }))
+    .filter(({ points }) => points > 0)
+    .sort((a, b) => b.points - a.points || (a.definition.name < b.definition.name ? -1 : 1))
+    .map(({ definition }) => definition);
+}
+
 /** The best few, best first. */
 export function suggest(
   stem: string,
@@ -65,15 +77,11 @@ export function suggest(
   const named = names
     .filter(({ name }) => name.toLowerCase().startsWith(begins))
     .map(({ name, meaning }) => ({ kind: 'name' as const, name, summary: meaning }));
-  const called = functions
-    .map((definition) => ({ definition, points: score(definition, begins) }))
-    .filter(({ points }) => points > 0)
-    .sort((a, b) => b.points - a.points || (a.definition.name < b.definition.name ? -1 : 1))
-    .map(({ definition }) => ({
-      kind: 'function' as const,
-      name: definition.name,
-      summary: definition.summary,
-    }));
+  const called = functionsFor(begins, functions).map(({ name, summary }) => ({
+    kind: 'function' as const,
+    name,
+    summary,
+  }));
   return [...named, ...called].slice(0, most);
 }
 

@@ -15,7 +15,7 @@ export function openDialogBox(options: DialogOptions, view: (close: () => void) 
   const { title, className = '', modeless = false } = options;
   document.querySelector<HTMLDialogElement>(`dialog[data-title="${CSS.escape(title)}"]`)?.close();
   const box = document.createElement('dialog');
-  const before = document.activeElement;
+  const goBack = wayBack();
   box.className = `box ${className}`;
   box.dataset['title'] = title;
   box.setAttribute('aria-label', title);
@@ -41,11 +41,26 @@ export function openDialogBox(options: DialogOptions, view: (close: () => void) 
   box.addEventListener('close', () => {
     stop();
     box.remove();
-    if (document.activeElement === document.body) (before as HTMLElement | null)?.focus();
+    goBack();
   });
   if (modeless) box.show();
   else box.showModal();
   box.querySelector<HTMLElement>('[autofocus]')?.focus();
+}
+
+/** Leads back to what has the focus now, with the caret where it stands. */
+function wayBack(): () => void {
+  const before = document.activeElement as HTMLElement | null;
+  const field = before instanceof HTMLInputElement || before instanceof HTMLTextAreaElement;
+  const caret = field ? ([before.selectionStart, before.selectionEnd] as const) : undefined;
+  return () => {
+    const now = document.activeElement;
+    if (now !== document.body && now !== before) return;
+    // The browser gives the focus back, but no caret where the focus was on a text to read.
+    if (now === before) before?.blur();
+    before?.focus();
+    if (field && caret && caret[0] !== null) before.setSelectionRange(...caret);
+  };
 }
 
 /** The fields of a form by name, as text; unticked boxes are missing. */

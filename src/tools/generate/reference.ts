@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { catalogue } from '../../../functions/index.ts';
 import type { WrittenExample } from '../../reference/examples.ts';
+import { manners } from '../../reference/manners.ts';
 import {
   bibliographyOf,
   referenceOf,
@@ -48,11 +49,7 @@ call(FSTOPS, ['f/2.8', 'f/11'], usual); // -4
 
 \`call\` reads texts with units and checks every argument. It never throws and never gives NaN: what cannot be is a \`{ code, message }\` that says why. The package needs JavaScript modules (Node 20 or any browser of today) and carries its types.
 
-- A bare number is in the unit named below; a text may name another: \`"250 fc"\`, \`"f/5.6"\`, \`"1/50 s"\`, \`"172.8°"\`, \`"10 ft"\`, \`"4:1"\`, \`"ND 0.6"\`.
-- An f-number that is a mark means the mark’s exact value: 5.6 is 2^(5/2), and from f/5.6 to f/8 is exactly one stop.
-- An empty cell is a reading still missing: the result waits. Zero light where a logarithm needs some is \`no light\`.
-- Losses are positive. Differences are reading minus reference, so under is negative. Mired shifts that warm are positive, Duv and corrections towards green are positive.
-- A plain formula uses standard OpenFormula functions only, so any spreadsheet can work it out; the names in it stand for the arguments in base units.`;
+${manners.map((one) => `- ${one}`).join('\n')}`;
 
 const heading = ({ title }: FamilyPage) => title;
 const anchor = (text: string) =>

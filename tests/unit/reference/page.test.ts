@@ -1,14 +1,17 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { exampleFixtures } from '../../../functions/fixture/exampleFixtures.ts';
 import { byName, catalogue } from '../../../functions/index.ts';
 import { sources } from '../../../functions/sources.ts';
 import type { Value } from '../../../functions/values.ts';
 import type { WrittenExample } from '../../../src/reference/examples.ts';
+import { manners } from '../../../src/reference/manners.ts';
 import { bibliographyOf, pageOf, referenceOf } from '../../../src/reference/page.ts';
 import { signatureOf } from '../../../src/reference/signature.ts';
 import { openBook } from '../engine/support/openBook.ts';
 
+const fixtures = () => exampleFixtures;
 const pages = referenceOf(catalogue).flatMap(({ functions }) => functions);
 const written = readFileSync(join(import.meta.dirname, '../../../functions/README.md'), 'utf8');
 
@@ -25,6 +28,10 @@ describe('the reference', () => {
 
   it('has every source that is cited, once', () => {
     expect(bibliographyOf(pages).map(({ name }) => name)).toEqual(Object.keys(sources).sort());
+  });
+
+  it('says what holds for every function', () => {
+    for (const one of manners) expect(written).toContain(`- ${one}\n`);
   });
 
   it('is written beside the functions with a heading for each, and each link leads to one', () => {
@@ -73,14 +80,23 @@ describe('a parameter', () => {
 /** What a book shows for the formula of an example, with the cells filled that it names. */
 function typed({ formula, cells }: WrittenExample): unknown {
   const rows: string[][] = [];
-  cells.forEach(({ holds }, column) => {
+  cells.forEach(({ range, holds }, column) => {
+    const [from, to] = range.split(':').map((address) => address.replace(/\d+/, ''));
+    if (from !== to) {
+      const lines = holds.split('; ').map((line) => line.split(', '));
+      rows.push(...lines.map((line) => line.map((text) => (text === 'empty' ? '' : text))));
+      return;
+    }
     holds.split(', ').forEach((text, row) => {
       const cellsOfRow = (rows[row] ??= []);
       while (cellsOfRow.length < column) cellsOfRow.push('');
       cellsOfRow[column] = text === 'empty' ? '' : text;
     });
   });
-  const { value } = openBook({ Sheet: [...rows, ...Array<string[]>(9).fill([]), [formula]] });
+  const { value } = openBook(
+    { Sheet: [...rows, ...Array<string[]>(9).fill([]), [formula]] },
+    { fixtures },
+  );
   return value(`A${String(rows.length + 10)}`);
 }
 
@@ -100,6 +116,10 @@ describe('examples give in a book what the reference says', () => {
           same(given, result, within),
           `${example.formula} gave ${JSON.stringify(given)}`,
         ).toBe(true);
+        const alone = openBook({ Sheet: [[example.alone]] }, { fixtures }).value('A1');
+        expect(same(alone, result, within), `${example.alone} gave ${JSON.stringify(alone)}`).toBe(
+          true,
+        );
       });
     });
   }

@@ -1,0 +1,39 @@
+import { html } from 'lit-html';
+import type { FunctionPage } from '../../reference/page.ts';
+import { spoken } from '../../reference/spoken.ts';
+import { equationOf, type Equation } from '../../reference/typeset.ts';
+import { mathematics } from './mathematics.ts';
+
+/** How a function is worked out, as it would stand on paper. */
+export function equation({ name, equation: text, plain }: FunctionPage) {
+  if (text === undefined) return '';
+  const printed = plain.expands ? equationOf(text) : undefined;
+  return html`<h4>how it is worked out</h4>
+    ${printed ? lines(name, printed) : html`<p class="equation in-words">${raised(text)}</p>`}`;
+}
+
+function lines(name: string, { is, where }: Equation) {
+  const all = [
+    { name, is },
+    ...where.map(({ letter, is: meant }) => ({ name: letter, is: meant })),
+  ];
+  return html`<div class="equation" tabindex="0" role="group" aria-label="Equation">
+    ${all.map(
+      (line, index) =>
+        html`<p>
+          ${index === 1 ? html`<span class="where">where</span>` : ''}
+          <span class="math" role="math" aria-label="${line.name} equals ${spoken(line.is)}"
+            ><span class=${index === 0 ? 'called' : 'word'}>${line.name}</span
+            ><span class="sign">=</span>${mathematics(line.is)}</span
+          >
+        </p>`,
+    )}
+  </div>`;
+}
+
+/** An equation in words, with its powers raised: `2^(k / 2p)`. */
+function raised(text: string) {
+  return text
+    .split(/\^\(([^()]*)\)/)
+    .map((piece, index) => (index % 2 === 1 ? html`<sup>${piece}</sup>` : piece));
+}
