@@ -48,6 +48,10 @@ export function gridEvents(ears: GridEars): GridEvents {
     clear: () => tell(act('cells.clear')),
     fill: (from, to) => tell(act('edit.fill', { from, to })),
     resizeColumn: (column, width) => tell(act('columns.width', { column, width })),
+    moveLines({ kind, from, to: last }, to) {
+      const axis = kind === 'rows' ? 'row' : 'column';
+      tell(act(`${axis}s.moveTo`, { from: from[axis], last: last[axis], to }));
+    },
     copy: (event) => put(event, 'copy'),
     cut: (event) => put(event, 'cut'),
     paste: (event) =>

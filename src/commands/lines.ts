@@ -44,27 +44,42 @@ const kinds: readonly Words[] = [
   },
 ];
 
-function commandsFor(words: Words): readonly Command[] {
+function commandsFor(words: Words): readonly AnyCommand[] {
   const { axis, group } = words;
   const insert = (context: Context, at: number, count: number) =>
     carryOut(
       context,
       insertLines(context.book.document, context.means, sheetInView(context).id, axis, at, count),
     );
+  const carry = (context: Context, lines: readonly number[], to: number) => {
+    const { document } = context.book;
+    return carryOut(
+      context,
+      moveLines(document, context.means, sheetInView(context).id, axis, lines, to),
+    );
+  };
   /** Moves the selected lines one place, and the selection with them. */
   const move = (context: Context, way: -1 | 1) => {
     const lines = selectedLines(context, axis);
     const [first = 0, last = 0] = [lines[0], lines.at(-1)];
     if (way < 0 && first === 0)
       return { ok: false, reason: 'There is nothing before it.' } as const;
-    const to = way < 0 ? first - 1 : last + 2;
-    const { document } = context.book;
-    const outcome = carryOut(
-      context,
-      moveLines(document, context.means, sheetInView(context).id, axis, lines, to),
-    );
+    const outcome = carry(context, lines, way < 0 ? first - 1 : last + 2);
     if (outcome.ok) follow(context, axis, way);
     return outcome;
+  };
+  /** Lines next to each other, dragged before the line that is at `to`; they stay selected. */
+  const moveTo: Command<{ readonly from: number; readonly last: number; readonly to: number }> = {
+    id: `${axis}.moveTo`,
+    name: `Move ${axis}`,
+    group,
+    run(context, { from, last, to }) {
+      const count = last - from + 1;
+      const lines = Array.from({ length: count }, (_, at) => from + at);
+      const outcome = carry(context, lines, to);
+      if (outcome.ok) follow(context, axis, to > last ? to - count - from : to - from);
+      return outcome;
+    },
   };
   return [
     {
@@ -119,10 +134,11 @@ function commandsFor(words: Words): readonly Command[] {
       keys: words.keysOn,
       run: (context) => move(context, 1),
     },
+    moveTo,
   ];
 }
 
-function follow({ session }: Context, axis: AxisName, way: -1 | 1): void {
+function follow({ session }: Context, axis: AxisName, way: number): void {
   const block = session.state.selection.ranges.at(-1);
   if (!block) return;
   const moved = (spot: { row: number; column: number }) => ({

@@ -117,6 +117,11 @@ export interface GridEvents {
   fill(from: Range, to: Range): void;
   /** A column's edge was dragged, `width` in CSS pixels. */
   resizeColumn(column: number, width: number): void;
+  /**
+   * The headings of selected rows or columns were dragged: `lines` go before the line that is at `to`
+   * now. Without this, a drag from a heading always selects.
+   */
+  moveLines?(lines: SelectedRange, to: number): void;
   /** A column's edge was double clicked: as wide as its content. */
   fitColumn?(column: number): void;
   /** Clipboard events of the browser. The host fills or reads `clipboardData`; the grid prevents the default. */

@@ -24,6 +24,9 @@ export const verbs = {
   saveRaw: 'book.saveRaw',
   openFile: 'book.open',
   sample: 'book.sample',
+  walk: 'walk.start',
+  reload: 'app.reload',
+  notNow: 'app.notNow',
 } as const;
 
 /** Dialogs that ask for what a command needs, by the command's id. */
@@ -49,6 +52,8 @@ export const gestures: ReadonlySet<string> = new Set([
   'edit.fill',
   'edit.replaceAll',
   'columns.width',
+  'columns.moveTo',
+  'rows.moveTo',
   'sheet.addContent',
   'sheet.move',
   'sheet.tolerance',
@@ -58,4 +63,11 @@ export const gestures: ReadonlySet<string> = new Set([
   'book.openKept',
   'book.removeKept',
   'book.saveRaw',
+  'walk.fill',
+  'walk.note',
+  'walk.notReadable',
+  'walk.meter',
+  'walk.addNamed',
+  'app.reload',
+  'app.notNow',
 ]);

@@ -21,6 +21,11 @@ export function paintCell(element: HTMLElement, picture: CellPicture): string {
   return classesOf(picture);
 }
 
+/** Whether anything stands in the cell. */
+export function isWritten({ text, verdict }: CellPicture): boolean {
+  return text !== '' || verdict !== undefined;
+}
+
 function nodesOf(picture: CellPicture): Node[] {
   const { text, unit, verdict, align } = picture;
   const nodes: Node[] = [];
@@ -54,9 +59,9 @@ function withFractions(text: string): (Node | string)[] {
 }
 
 function classesOf(picture: CellPicture): string {
-  const { text, align, bold, italic, heading, state, role, verdict, remark, note } = picture;
+  const { align, bold, italic, heading, state, role, verdict, remark, note } = picture;
   const classes = ['cell', align ?? 'left'];
-  if (text !== '' || verdict) classes.push('filled');
+  if (isWritten(picture)) classes.push('filled');
   if (bold) classes.push('bold');
   if (italic) classes.push('italic');
   if (heading) classes.push('heading');

@@ -2,7 +2,8 @@ import type { GridModel, Outline, Place, Range, Selection } from '../contract.ts
 import type { Dress, Spot } from '../painter.ts';
 import { holds, isOneCell, samePlace } from '../range.ts';
 import { lastRange } from '../select.ts';
-import { paintCell } from './cell.ts';
+import { isWritten, paintCell } from './cell.ts';
+import { Room } from './room.ts';
 
 const isCellElement = (element: Element): boolean =>
   element.nodeName === 'TD' || element.nodeName === 'TH';
@@ -15,11 +16,13 @@ export class Dresser implements Dress {
   private readonly spots = new WeakMap<Element, Spot>();
   private readonly pictured = new WeakMap<Element, string>();
   private readonly model: GridModel;
+  private readonly room: Room;
   selection: Selection;
   outlines: readonly Outline[] = [];
 
   constructor(model: GridModel, selection: Selection) {
     this.model = model;
+    this.room = new Room(model);
     this.selection = selection;
   }
 
@@ -32,8 +35,10 @@ export class Dresser implements Dress {
       element.parentElement?.setAttribute('role', 'row');
       element.parentElement?.setAttribute('aria-rowindex', String(row + 2));
     }
-    this.pictured.set(element, paintCell(element, this.model.cell(row, column)));
+    const picture = this.model.cell(row, column);
+    this.pictured.set(element, paintCell(element, picture));
     this.mark(element, row, column);
+    this.room.painted(element, column, isWritten(picture));
   }
 
   columnHeading(element: HTMLElement, column: number): void {
@@ -148,6 +153,7 @@ export class Dresser implements Dress {
     const classes = [`${spot.on}-heading`, ...lines];
     if (lit) classes.push('lit');
     if (whole) classes.push('whole');
+    if (touching.some(({ kind }) => kind === along)) classes.push('movable');
     element.className = classes.join(' ');
     element.setAttribute('aria-selected', String(whole));
   }

@@ -2,6 +2,7 @@ import type { GridEvents, GridModel, Place, Range, RangeKind } from '../contract
 import type { Spot } from '../painter.ts';
 import { fillTarget, holds, samePlace } from '../range.ts';
 import * as select from '../select.ts';
+import { Carry, type Between } from './carry.ts';
 import type { Entry } from './entry.ts';
 import type { PointerListener } from './pointer.ts';
 import type { Surface } from './surface.ts';
@@ -12,6 +13,7 @@ export class Gestures implements PointerListener {
   private readonly entry: Entry;
   private readonly model: GridModel;
   private readonly events: GridEvents;
+  private readonly carry: Carry;
   private filling: { readonly from: Range; to: Range | null } | null = null;
 
   constructor(surface: Surface, entry: Entry, model: GridModel, events: GridEvents) {
@@ -19,6 +21,7 @@ export class Gestures implements PointerListener {
     this.entry = entry;
     this.model = model;
     this.events = events;
+    this.carry = new Carry(surface, events);
   }
 
   press(spot: Spot, how: { shift: boolean; ctrl: boolean; touch: boolean }): boolean {
@@ -47,6 +50,25 @@ export class Gestures implements PointerListener {
     if (samePlace(lead, surface.selection.lead)) return;
     const next = select.extend(surface.selection, lead, model);
     surface.settle(next, touch ? 'touch' : 'mouse');
+  }
+
+  carries(spot: Spot): boolean {
+    return this.carry.canBegin(spot);
+  }
+
+  carryBegin(spot: Spot): boolean {
+    if (!this.entry.close()) return false;
+    this.carry.begin(spot);
+    this.entry.focus();
+    return true;
+  }
+
+  carryTo(between: Between): void {
+    this.carry.over(between);
+  }
+
+  carryEnd(how: 'keep' | 'drop'): void {
+    this.carry.end(how);
   }
 
   open(spot: Spot): void {
@@ -91,7 +113,8 @@ export class Gestures implements PointerListener {
   }
 
   resize(column: number, width: number, done: boolean): void {
-    this.surface.shell.guide(done ? null : this.surface.headingRect(column), width);
+    const heading = done ? null : this.surface.headingRect('columns', column);
+    this.surface.shell.guide(heading && { axis: 'columns', at: heading.left + width });
     if (done && width !== this.model.columnWidth(column)) this.events.resizeColumn(column, width);
   }
 

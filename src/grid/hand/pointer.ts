@@ -1,5 +1,8 @@
 import type { RangeKind } from '../contract.ts';
 import type { Spot } from '../painter.ts';
+import type { Between } from './carry.ts';
+import { Reach, type Ground } from './reach.ts';
+import { Taps } from './taps.ts';
 
 /** What a hand can do with a pointer, already told apart: mouse and pen drag, a finger taps. */
 export interface PointerListener {
@@ -11,20 +14,32 @@ export interface PointerListener {
   fillBegin(): void;
   fillTo(spot: Spot): void;
   fillEnd(): void;
+  /** Whether a drag from here takes rows or columns along instead of selecting. */
+  carries(spot: Spot): boolean;
+  carryBegin(spot: Spot): boolean;
+  carryTo(between: Between): void;
+  carryEnd(how: 'keep' | 'drop'): void;
   resize(column: number, width: number, done: boolean): void;
   fit(column: number): void;
 }
 
-export interface PointerGround {
+export interface PointerGround extends Ground {
   readonly shell: HTMLElement;
-  readonly scroller: HTMLElement;
-  spotOf(target: EventTarget | null): Spot | null;
   columnWidth(column: number): number;
 }
 
 type Drag =
   | { readonly of: 'cells'; readonly kind: RangeKind; readonly pointer: number }
   | { readonly of: 'fill' | 'grow'; readonly pointer: number }
+  | { readonly of: 'lines'; readonly axis: 'rows' | 'columns'; readonly pointer: number }
+  | {
+      /** A press that is a drag of lines if it moves, and selects if it does not. */
+      readonly of: 'heading';
+      readonly spot: Spot;
+      readonly pointer: number;
+      readonly x: number;
+      readonly y: number;
+    }
   | {
       readonly of: 'edge';
       readonly pointer: number;
@@ -33,32 +48,34 @@ type Drag =
       readonly startWidth: number;
     };
 
-/** A finger held still this long asks for the menu. */
-const longPress = 500;
-const doubleTap = 400;
-/** A finger that moved farther than this is scrolling. */
-const slack = 10;
+/** A mouse that moved no farther than this has not begun to drag a heading. */
+const steady = 4;
 /** No column is dragged narrower than this. */
 const narrowest = 28;
-/** Over the headings a drag of cells scrolls back. */
-const headingWidth = 36;
-const headingHeight = 24;
+
+const plainly = { shift: false, ctrl: false } as const;
 
 export class Pointer {
   private drag: Drag | null = null;
-  private tap: { spot: Spot; x: number; y: number; pointer: number } | null = null;
-  private lastTap: { spot: Spot; at: number } | null = null;
-  private held: ReturnType<typeof setTimeout> | undefined;
   private menuShownAt = -Infinity;
-  private scrolling = 0;
-  private lastPoint = { x: 0, y: 0 };
   private readonly ground: PointerGround;
   private readonly listener: PointerListener;
+  private readonly reach: Reach;
+  private readonly taps: Taps;
   private readonly done = new AbortController();
 
   constructor(ground: PointerGround, listener: PointerListener) {
     this.ground = ground;
     this.listener = listener;
+    this.reach = new Reach(ground);
+    this.taps = new Taps({
+      tapped: (spot) => listener.press(spot, { ...plainly, touch: true }),
+      tappedTwice: (spot) => listener.open(spot),
+      held: (spot, x, y) => this.showMenu(spot, x, y, true),
+      slipped: (spot, pointer) => {
+        if (listener.carries(spot)) this.carry(spot, pointer);
+      },
+    });
     const { shell } = ground;
     const { signal } = this.done;
     shell.addEventListener('pointerdown', (event) => this.down(event), { signal });
@@ -66,6 +83,13 @@ export class Pointer {
     window.addEventListener('pointermove', (event) => this.move(event), { signal });
     window.addEventListener('pointerup', (event) => this.up(event), { signal });
     window.addEventListener('pointercancel', () => this.cancel(), { signal });
+    const letGo = (event: KeyboardEvent) => {
+      if (event.key !== 'Escape' || this.drag?.of !== 'lines') return;
+      event.preventDefault();
+      event.stopPropagation();
+      this.cancel();
+    };
+    window.addEventListener('keydown', letGo, { signal, capture: true });
     shell.addEventListener('dblclick', (event) => this.doubleClick(event), { signal });
     shell.addEventListener('contextmenu', (event) => this.contextMenu(event), { signal });
     // The text box keeps the focus, whatever is pressed.
@@ -86,100 +110,87 @@ export class Pointer {
     if (!spot || this.drag) return;
     const grip = gripOf(target);
     if (event.pointerType === 'touch' && grip === null) {
-      this.beginTap(event, spot);
+      this.taps.begin(event, spot);
       return;
     }
     if (event.button !== 0) return;
-    this.lastPoint = { x: event.clientX, y: event.clientY };
+    this.reach.at(event);
+    const { pointerId: pointer, clientX: x, clientY: y } = event;
     if (grip === 'edge' && spot.on === 'column') {
-      this.drag = {
-        of: 'edge',
-        pointer: event.pointerId,
-        column: spot.column,
-        startX: event.clientX,
-        startWidth: this.ground.columnWidth(spot.column),
-      };
+      const startWidth = this.ground.columnWidth(spot.column);
+      this.drag = { of: 'edge', pointer, column: spot.column, startX: x, startWidth };
       return;
     }
     if (grip === 'handle') {
       const of = event.pointerType === 'touch' ? 'grow' : 'fill';
-      this.drag = { of, pointer: event.pointerId };
+      this.drag = { of, pointer };
       if (of === 'fill') this.listener.fillBegin();
       return;
     }
     const how = { shift: event.shiftKey, ctrl: event.ctrlKey || event.metaKey, touch: false };
+    if (!how.shift && !how.ctrl && this.listener.carries(spot)) {
+      this.drag = { of: 'heading', spot, pointer, x, y };
+      return;
+    }
     if (!this.listener.press(spot, how)) return;
     const kind = spot.on === 'row' ? 'rows' : spot.on === 'column' ? 'columns' : 'cells';
-    this.drag = { of: 'cells', kind, pointer: event.pointerId };
+    this.drag = { of: 'cells', kind, pointer };
+  }
+
+  private carry(spot: Spot, pointer: number): void {
+    this.drag = null;
+    if (!this.listener.carryBegin(spot)) return;
+    this.drag = { of: 'lines', axis: spot.on === 'row' ? 'rows' : 'columns', pointer };
   }
 
   private move(event: PointerEvent): void {
-    if (this.tap && event.pointerId === this.tap.pointer) {
-      const moved = Math.hypot(event.clientX - this.tap.x, event.clientY - this.tap.y);
-      if (moved > slack) this.cancel();
+    if (this.taps.owns(event)) {
+      this.taps.move(event);
       return;
     }
     const { drag } = this;
     if (!drag || event.pointerId !== drag.pointer) return;
-    this.lastPoint = { x: event.clientX, y: event.clientY };
+    this.reach.at(event);
     if (drag.of === 'edge') {
       this.listener.resize(drag.column, this.widthAt(drag, event.clientX), false);
       return;
     }
+    if (drag.of === 'heading') {
+      const moved = Math.hypot(event.clientX - drag.x, event.clientY - drag.y);
+      if (moved <= steady) return;
+      this.carry(drag.spot, drag.pointer);
+    }
     this.dragTo();
-    this.scrollAlong();
+    if (this.drag) this.reach.scrollAlong(kindOf(this.drag), () => this.dragTo());
   }
 
   private up(event: PointerEvent): void {
-    if (this.tap && event.pointerId === this.tap.pointer) {
-      this.endTap();
+    if (this.taps.owns(event)) {
+      this.taps.end();
       return;
     }
     const { drag } = this;
     if (!drag || event.pointerId !== drag.pointer) return;
     this.drag = null;
-    this.stopScrolling();
+    this.reach.rest();
     if (drag.of === 'edge') {
       this.listener.resize(drag.column, this.widthAt(drag, event.clientX), true);
     }
     if (drag.of === 'fill') this.listener.fillEnd();
+    if (drag.of === 'lines') this.listener.carryEnd('keep');
+    if (drag.of === 'heading') this.listener.press(drag.spot, { ...plainly, touch: false });
   }
 
   private cancel(): void {
-    clearTimeout(this.held);
-    this.stopScrolling();
+    this.taps.cancel();
+    this.reach.rest();
     if (this.drag?.of === 'fill') this.listener.fillEnd();
-    this.tap = null;
+    if (this.drag?.of === 'lines') this.listener.carryEnd('drop');
     this.drag = null;
   }
 
   private widthAt(drag: { startX: number; startWidth: number }, x: number): number {
     return Math.max(narrowest, Math.round(drag.startWidth + x - drag.startX));
-  }
-
-  private beginTap(event: PointerEvent, spot: Spot): void {
-    this.tap = { spot, x: event.clientX, y: event.clientY, pointer: event.pointerId };
-    clearTimeout(this.held);
-    this.held = setTimeout(() => {
-      const { tap } = this;
-      this.tap = null;
-      if (tap) this.showMenu(tap.spot, tap.x, tap.y, true);
-    }, longPress);
-  }
-
-  private endTap(): void {
-    clearTimeout(this.held);
-    const { tap, lastTap } = this;
-    this.tap = null;
-    if (!tap) return;
-    const now = performance.now();
-    if (lastTap && now - lastTap.at < doubleTap && sameSpot(lastTap.spot, tap.spot)) {
-      this.lastTap = null;
-      this.listener.open(tap.spot);
-      return;
-    }
-    this.lastTap = { spot: tap.spot, at: now };
-    this.listener.press(tap.spot, { shift: false, ctrl: false, touch: true });
   }
 
   private doubleClick(event: MouseEvent): void {
@@ -211,67 +222,24 @@ export class Pointer {
   private dragTo(): void {
     const { drag } = this;
     if (!drag) return;
-    const spot = this.spotUnder(drag.of === 'cells' ? drag.kind : 'cells');
+    if (drag.of === 'lines') {
+      const between = this.reach.between(drag.axis);
+      if (between) this.listener.carryTo(between);
+      return;
+    }
+    const spot = this.reach.spot(kindOf(drag));
     if (!spot) return;
     if (drag.of === 'fill') this.listener.fillTo(spot);
     else this.listener.drag(spot, drag.of === 'grow');
   }
+}
 
-  /** The cell under the pointer, or the nearest one in view when it is outside. */
-  private spotUnder(kind: RangeKind): Spot | null {
-    const box = this.ground.scroller.getBoundingClientRect();
-    const right = box.left + this.ground.scroller.clientWidth - 2;
-    const bottom = box.top + this.ground.scroller.clientHeight - 2;
-    const x = Math.max(box.left + 2, Math.min(right, this.lastPoint.x));
-    const y = Math.max(box.top + 2, Math.min(bottom, this.lastPoint.y));
-    const spot = this.ground.spotOf(document.elementFromPoint(x, y));
-    if (kind !== 'cells' || spot?.on === 'cell') return spot;
-    return null;
-  }
-
-  /** Dragging beyond the edge scrolls, faster the farther out. */
-  private scrollAlong(): void {
-    if (this.scrolling || !this.beyond()) return;
-    const step = () => {
-      const out = this.drag && this.beyond();
-      if (!out) {
-        this.scrolling = 0;
-        return;
-      }
-      this.ground.scroller.scrollBy(out.x / 3, out.y / 3);
-      this.dragTo();
-      this.scrolling = requestAnimationFrame(step);
-    };
-    this.scrolling = requestAnimationFrame(step);
-  }
-
-  private beyond(): { x: number; y: number } | null {
-    const box = this.ground.scroller.getBoundingClientRect();
-    const past = (at: number, low: number, high: number) =>
-      at < low ? at - low : at > high ? at - high : 0;
-    const kind = this.drag?.of === 'cells' ? this.drag.kind : 'cells';
-    const { x: atX, y: atY } = this.lastPoint;
-    const x = kind === 'rows' ? 0 : past(atX, box.left + headingWidth, box.right - 4);
-    const y = kind === 'columns' ? 0 : past(atY, box.top + headingHeight, box.bottom - 4);
-    return x === 0 && y === 0 ? null : { x, y };
-  }
-
-  private stopScrolling(): void {
-    cancelAnimationFrame(this.scrolling);
-    this.scrolling = 0;
-  }
+function kindOf(drag: Drag): RangeKind {
+  if (drag.of === 'cells') return drag.kind;
+  return drag.of === 'lines' ? drag.axis : 'cells';
 }
 
 function gripOf(target: Element): 'edge' | 'handle' | null {
   if (target.classList.contains('edge')) return target.nodeName === 'SPAN' ? 'edge' : null;
   return target.classList.contains('handle') ? 'handle' : null;
-}
-
-function sameSpot(a: Spot, b: Spot): boolean {
-  return (
-    a.on === 'cell' &&
-    b.on === 'cell' &&
-    a.place.row === b.place.row &&
-    a.place.column === b.place.column
-  );
 }

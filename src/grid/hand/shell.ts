@@ -2,6 +2,12 @@ import type { GridModel } from '../contract.ts';
 import type { Editor } from './editor.ts';
 import type { Density, Geometry } from './geometry.ts';
 
+/** A line between rows or between columns, in client coordinates. */
+export interface Guide {
+  readonly axis: 'rows' | 'columns';
+  readonly at: number;
+}
+
 const coarsePointer = '(pointer: coarse)';
 let counted = 0;
 
@@ -130,11 +136,15 @@ export class Shell {
     this.sentence.style.top = `${top}px`;
   }
 
-  /** The line that shows where a dragged column's edge will be. */
-  guide(heading: DOMRect | null, width: number): void {
-    this.line.hidden = heading === null;
-    if (!heading) return;
-    this.line.style.left = `${heading.left - this.element.getBoundingClientRect().left + width - 1}px`;
+  /** The line that shows where a dragged edge will be, or where dragged lines will go. */
+  guide(between: Guide | null): void {
+    this.line.hidden = between === null;
+    if (!between) return;
+    const { left, top } = this.element.getBoundingClientRect();
+    const { axis, at } = between;
+    this.line.dataset['axis'] = axis;
+    this.line.style.left = axis === 'columns' ? `${at - left - 1}px` : '0';
+    this.line.style.top = axis === 'rows' ? `${at - top - 1}px` : '0';
   }
 
   setDensity(density: Density): void {

@@ -63,10 +63,12 @@ export class Surface {
     return found;
   }
 
-  headingRect(column: number): DOMRect | null {
+  headingRect(axis: 'rows' | 'columns', line: number): DOMRect | null {
     return this.shell.headingRect((target) => {
       const spot = this.dresser.spotOf(target);
-      return spot?.on === 'column' && spot.column === column;
+      return axis === 'rows'
+        ? spot?.on === 'row' && spot.row === line
+        : spot?.on === 'column' && spot.column === line;
     });
   }
 

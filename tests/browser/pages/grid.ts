@@ -59,6 +59,7 @@ const events: GridEvents = {
     model.widths.set(column, width);
     bench.view.refresh();
   },
+  moveLines: (lines, to) => tell('moveLines', lines, to),
   fitColumn: (column) => tell('fitColumn', column),
   copy(event, selection) {
     event.clipboardData?.setData('text/plain', 'copied by the host');

@@ -1,0 +1,44 @@
+import type { GridModel } from '../contract.ts';
+
+/**
+ * Words run on over blank neighbours, as far as the next written cell and no farther: beyond it they
+ * would read as if they stood there. Each cell is told how much room its words have.
+ */
+export class Room {
+  private readonly model: GridModel;
+  private readonly written = new WeakMap<Element, boolean>();
+
+  constructor(model: GridModel) {
+    this.model = model;
+  }
+
+  /** A cell was painted: its own room, and that of the words which it lets pass or stops. */
+  painted(cell: HTMLElement, column: number, isWritten: boolean): void {
+    const was = this.written.get(cell) ?? false;
+    this.written.set(cell, isWritten);
+    if (isWritten) this.give(cell, column);
+    if (was === isWritten) return;
+    const before = this.writtenBefore(cell);
+    if (before) this.give(before.cell, column - before.steps);
+  }
+
+  private writtenBefore(cell: Element): { cell: HTMLElement; steps: number } | null {
+    let steps = 1;
+    for (let at = cell.previousElementSibling; at; at = at.previousElementSibling) {
+      if (this.written.get(at)) return { cell: at as HTMLElement, steps };
+      steps += 1;
+    }
+    return null;
+  }
+
+  private give(cell: HTMLElement, column: number): void {
+    let width = this.model.columnWidth(column);
+    let at = cell.nextElementSibling;
+    for (let next = column + 1; at && !this.written.get(at); next += 1) {
+      width += this.model.columnWidth(next);
+      at = at.nextElementSibling;
+    }
+    if (at) cell.style.setProperty('--room', `${width}px`);
+    else cell.style.removeProperty('--room');
+  }
+}
