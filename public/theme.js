@@ -2,7 +2,9 @@
 (function () {
   try {
     const chosen = localStorage.getItem('halfstop-theme');
-    if (chosen === 'dark' || chosen === 'light') document.documentElement.dataset.theme = chosen;
+    if (['dark', 'light', 'metering'].includes(chosen)) {
+      document.documentElement.dataset.theme = chosen;
+    }
   } catch {
     // Storage is forbidden here: the system's wish stands.
   }

@@ -7,7 +7,7 @@ import { figuresFor } from '../book/make/figures.ts';
 import type { Document } from '../book/types.ts';
 import { paste, take } from '../commands/clipboard.ts';
 import type { Outcome } from '../commands/command.ts';
-import type { Screen } from '../panels/screen.ts';
+import type { Screen, Theme } from '../panels/screen.ts';
 import type { Action } from './actions.ts';
 import type { Desk } from './desk.ts';
 import { askForFile, saveText } from './file-dialog.ts';
@@ -30,9 +30,19 @@ export interface AppHands {
   act(id: string, args: unknown): Outcome;
   find(): void;
   print(): Promise<Outcome>;
+  /** Opens the readings of the sheet one by one. */
+  walk(): Outcome | Promise<Outcome>;
 }
 
 const ok: Outcome = { ok: true };
+
+const themes: readonly (readonly [Theme, string])[] = [
+  ['system', 'Light and dark as the system says'],
+  ['dark', 'Always dark'],
+  ['light', 'Always light'],
+  ['metering', 'Dimmer than dark, for metering'],
+];
+
 const noBook = 'Open a book first.';
 
 /** Actions on whole books, on this screen and on the clipboard, beside the commands of a book. */
@@ -90,9 +100,18 @@ export function appActions(hands: AppHands): readonly Action[] {
       group: 'view',
       run: () => (hands.screen.toggle('slip'), ok),
     },
-    ...(['system', 'dark', 'light'] as const).map((theme): Action => ({
+    {
+      id: 'walk.start',
+      name: 'Walk through the readings',
+      group: 'book',
+      keys: ['F8'],
+      search: ['meter', 'point', 'phone', 'one by one'],
+      unavailable: needsBook,
+      run: () => hands.walk(),
+    },
+    ...themes.map(([theme, name]): Action => ({
       id: `view.theme.${theme}`,
-      name: theme === 'system' ? 'Light and dark as the system says' : `Always ${theme}`,
+      name,
       group: 'view',
       search: ['theme', 'night', 'colours'],
       run: () => ((hands.screen.theme.value = theme), ok),

@@ -59,6 +59,7 @@ export function startApp(root: HTMLElement): void {
     printing.prepareWhenIdle();
   };
   const shelf = createShelf({ locale: navigator.language, now, newId: means.newId, lay });
+    (await walk).goOn();
 
   const act = (id: string, args?: unknown): Outcome => {
     const outcome = actions.find((one) => one.id === id)?.run(args);
@@ -81,6 +82,7 @@ export function startApp(root: HTMLElement): void {
   ];
   const keys = createKeyMap(actions);
   const workbook = createWorkbook({
+      walk: async () => (await walk).open(),
     desk,
     actions,
     functions,
@@ -95,6 +97,7 @@ export function startApp(root: HTMLElement): void {
     desk: () => desk.value,
     now,
   });
+  const walk = heavy.then(({ createWalk }) => createWalk({ desk, workbook, screen, act }));
 
   const hear = (laid: Desk) =>
     gridEvents({

@@ -1,4 +1,5 @@
-/** What the first paint does not need: the calculator, the check and the function library. */
+/** What the first paint does not need: the calculator, the check, the function library and Walk. */
 export { connectEngine, isFunction } from '../engine/index.ts';
 export { createChecker } from '../check/checker.ts';
 export { catalogue } from '../../functions/index.ts';
+export { createWalk } from '../walk/screen/room.ts';

@@ -1,6 +1,7 @@
 import { effect, signal } from './kit/signals.ts';
 
-export type Theme = 'system' | 'dark' | 'light';
+/** `metering`: dimmer than dark, for a screen beside a meter. */
+export type Theme = 'system' | 'dark' | 'light' | 'metering';
 export type Drawer = 'contents' | 'slip';
 
 /** What this screen alone decides: its theme and which side panels are open. */
@@ -43,8 +44,10 @@ function write(key: string, value: string | null): void {
   }
 }
 
+const chosen: readonly Theme[] = ['dark', 'light', 'metering'];
+
 function asTheme(text: string | null): Theme {
-  return text === 'dark' || text === 'light' ? text : 'system';
+  return chosen.find((theme) => theme === text) ?? 'system';
 }
 
 function asBeside(text: string | null): Record<Drawer, boolean> {

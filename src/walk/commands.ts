@@ -10,6 +10,7 @@ import { carryOut } from '../commands/doing.ts';
 import { sheetInView } from '../commands/selected.ts';
 import { looksLikeWalk, readWalk } from '../files/walk.ts';
 import { findTable } from './tables.ts';
+import { fillReading, meterAtPoint, nextPoint, noteOnPoint, notReadable } from './entries.ts';
 import { addPoint, fillWalk } from './fill.ts';
 
 const noPoints =
@@ -65,4 +66,12 @@ export function pasteOrTakeIn(context: Context, text: string): Outcome {
     : paste(context, text);
 }
 
-export const walkCommands: readonly AnyCommand[] = [takeIn, anotherPoint];
+export const walkCommands: readonly AnyCommand[] = [
+  takeIn,
+  anotherPoint,
+  fillReading,
+  noteOnPoint,
+  notReadable,
+  meterAtPoint,
+  nextPoint,
+];

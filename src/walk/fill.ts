@@ -49,15 +49,15 @@ export function fillWalk(document: Document, means: Means, sheetId: Id, walk: Wa
   };
 }
 
-/** A row for one more point, below the last and like it. */
+/** A row for one more point, below the last of its table and like it. */
 export function addPoint(
   document: Document,
   means: Pick<Means, 'newId'>,
   sheetId: Id,
   name: string,
+  table = findTable(document, sheetId, 'point'),
 ): { readonly made: Made; readonly row: Id | undefined } {
   const sheet = document.sheet(sheetId);
-  const table = findTable(document, sheetId, 'point');
   if (!sheet || !table) return { made: refused('The sheet has no points.'), row: undefined };
   const filling = new Filler(means, sheet, new Map([['point', table]]));
   const row = filling.rowFor('point', name);

@@ -1,7 +1,9 @@
 import { html } from 'lit-html';
 import {
   ChevronDown,
+  Footprints,
   Moon,
+  MoonStar,
   PanelRight,
   Redo2,
   Sun,
@@ -57,6 +59,18 @@ export function bar(workbook: Workbook, screen: Screen, shell: Shell) {
       ${allSwitches(workbook, shell)}
     </div>
     ${undoButtons(workbook)}
+    ${
+      workbook.foot.value.roles.includes('reading')
+        ? html`<button
+            class="glyph walk-start"
+            aria-label="Walk through the readings"
+            title="Walk through the readings"
+            @click=${() => workbook.run(verbs.walk)}
+          >
+            ${icon(Footprints)}
+          </button>`
+        : ''
+    }
     <button class="button find" @click=${() => shell.find()} aria-keyshortcuts="Control+K">
       ${icon(TextSearch)}<span>Find a command</span><kbd>${shell.keys('Ctrl+K')}</kbd>
     </button>
@@ -116,7 +130,8 @@ function undoButtons(workbook: Workbook) {
 
 const themes: Readonly<Record<Theme, { next: Theme; words: string; picture: string }>> = {
   system: { next: 'dark', words: 'Light and dark as the system says', picture: SunMoon },
-  dark: { next: 'light', words: 'Dark, whatever the system says', picture: Moon },
+  dark: { next: 'metering', words: 'Dark, whatever the system says', picture: Moon },
+  metering: { next: 'light', words: 'Dimmer than dark, for metering', picture: MoonStar },
   light: { next: 'system', words: 'Light, whatever the system says', picture: Sun },
 };
 

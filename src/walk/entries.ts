@@ -1,0 +1,155 @@
+import { describeCells } from '../book/make/properties.ts';
+import { enter, type Entry } from '../book/make/enter.ts';
+import { withEntry } from '../book/make/entered.ts';
+import { cellAtSpot, placeAt, type Spot } from '../book/look.ts';
+import type { Document, Receptor } from '../book/types.ts';
+import { rowCaption } from '../check/captions.ts';
+import { done, refused, type Command, type Context, type Outcome } from '../commands/command.ts';
+import { carryOut, doSteps } from '../commands/doing.ts';
+import { addPoint } from './fill.ts';
+import { captionsOf } from './standing.ts';
+import { nameOfRow } from './tables.ts';
+
+/** What Walk changes, each as one gesture that undo names by its point: "Walk: Fill side of face". */
+
+interface AtPoint {
+  readonly spot: Spot;
+}
+
+const pointOf = (document: Document, { sheet, row, column }: Spot): string =>
+  rowCaption(document, sheet, row, column) || `row ${row + 1}`;
+
+function put(context: Context, entries: readonly Entry[], label: string): Outcome {
+  const entered = enter(context.book.document, context.means, entries, { label });
+  return entered.ok ? carryOut(context, entered) : refused(entered.reason);
+}
+
+/** A reading as the meter says it; an empty text takes it away. */
+export const fillReading: Command<AtPoint & { readonly text: string }> = {
+  id: 'walk.fill',
+  name: 'Walk: fill in a reading',
+  group: 'book',
+  run: (context, { spot, text }) =>
+    put(context, [{ ...spot, text }], `Walk: ${pointOf(context.book.document, spot)}`),
+};
+
+/** Where the note on a point stands: in its row under "Note", else on the reading itself. */
+export function noteSpot(document: Document, spot: Spot): Spot | undefined {
+  const column = captionsOf(document, spot).get('note');
+  const at = column === undefined ? undefined : { ...spot, column };
+  return at && cellAtSpot(document, at)?.content.kind !== 'formula' ? at : undefined;
+}
+
+export function noteOn(document: Document, spot: Spot): string {
+  const at = noteSpot(document, spot);
+  const content = at && cellAtSpot(document, at)?.content;
+  if (at) return content?.kind === 'text' ? content.text : '';
+  return cellAtSpot(document, spot)?.note ?? '';
+}
+
+export const noteOnPoint: Command<AtPoint & { readonly text: string }> = {
+  id: 'walk.note',
+  name: 'Walk: note on a point',
+  group: 'book',
+  run(context, { spot, text }) {
+    const { document } = context.book;
+    const label = `Walk: note on ${pointOf(document, spot)}`;
+    const note = text.trim();
+    if (note === noteOn(document, spot)) return done;
+    const at = noteSpot(document, spot);
+    if (at) return put(context, [{ ...at, text: asWords(note) }], label);
+    const region = { ...spot, top: spot.row, left: spot.column, height: 1, width: 1 };
+    const patch = { note: note === '' ? null : note };
+    return carryOut(context, describeCells(document, context.means, [region], patch, label));
+  },
+};
+
+/** Words that would be read as a formula or a number are kept as words. */
+const asWords = (note: string): string => (/^[='+\-\d]/.test(note) ? `'${note}` : note);
+
+const unreadable = 'not readable';
+
+/** A point that no meter reaches: its reading goes, and its note says so. */
+export const notReadable: Command<AtPoint> = {
+  id: 'walk.notReadable',
+  name: 'Walk: a point cannot be read',
+  group: 'book',
+  run(context, { spot }) {
+    const { document } = context.book;
+    const label = `Walk: ${pointOf(document, spot)} not readable`;
+    const at = noteSpot(document, spot);
+    if (at) {
+      const before = noteOn(document, spot);
+      const words = before.includes(unreadable) ? [before] : [before, unreadable];
+      const text = words.filter(Boolean).join(', ');
+      const entries = [
+        { ...spot, text: '' },
+        { ...at, text: asWords(text) },
+      ];
+      return put(context, entries, label);
+    }
+    const place = placeAt(document, spot);
+    const cell = place && cellAtSpot(document, spot);
+    if (!place || !cell) return done;
+    const emptied = withEntry(cell, { content: { kind: 'blank' } });
+    const noted = { content: { kind: 'blank' }, ...emptied, note: unreadable } as const;
+    return doSteps(context, label, [
+      { kind: 'setCells', sheet: spot.sheet, cells: [{ ...place, cell: noted }] },
+    ]);
+  },
+};
+
+/** Where a row says how its reading is metered, and what it says; undefined where it says nothing. */
+export function meterOf(
+  document: Document,
+  spot: Spot,
+  isFirstRound: boolean,
+): { readonly at?: Spot; readonly says: string; readonly chosen: boolean } | undefined {
+  const cell = cellAtSpot(document, spot);
+  const column = captionsOf(document, spot).get(isFirstRound ? 'meter' : 'with');
+  const at = column === undefined ? undefined : { ...spot, column };
+  const content = at && cellAtSpot(document, at)?.content;
+  if (at && content?.kind === 'text' && content.text !== '') {
+    const chosen = content.text === 'dome' || content.text === 'flat';
+    return { at, says: content.text, chosen };
+  }
+  return cell?.receptor ? { says: cell.receptor, chosen: true } : undefined;
+}
+
+export const meterAtPoint: Command<
+  AtPoint & { readonly receptor: Receptor; readonly isFirstRound: boolean }
+> = {
+  id: 'walk.meter',
+  name: 'Walk: dome or flat at a point',
+  group: 'book',
+  run(context, { spot, receptor, isFirstRound }) {
+    const { document } = context.book;
+    const label = `Walk: ${receptor} at ${pointOf(document, spot)}`;
+    const at = meterOf(document, spot, isFirstRound)?.at;
+    if (at) return put(context, [{ ...at, text: receptor }], label);
+    const region = { ...spot, top: spot.row, left: spot.column, height: 1, width: 1 };
+    return carryOut(context, describeCells(document, context.means, [region], { receptor }, label));
+  },
+};
+
+/** A point more in the table of the one at hand, and the way to it. */
+export const nextPoint: Command<AtPoint & { readonly name: string }> = {
+  id: 'walk.addNamed',
+  name: 'Walk: add a point',
+  group: 'book',
+  run(context, { spot, name }) {
+    const { document } = context.book;
+    const { sheet } = spot;
+    let last = spot.row;
+    while (nameOfRow(document, sheet, last + 1) !== '') last += 1;
+    const table = { columns: new Map<string, number>(), rows: [last] };
+    const { made, row } = addPoint(document, context.means, sheet, name.trim(), table);
+    const outcome = carryOut(context, made);
+    const at = row === undefined ? -1 : (document.sheet(sheet)?.rows.indexOf(row) ?? -1);
+    if (outcome.ok && at >= 0) {
+      const there = { row: at, column: spot.column };
+      context.session.selectBlock({ from: there, to: there });
+    }
+    return outcome;
+  },
+};

@@ -1,0 +1,82 @@
+import { html } from 'lit-html';
+import { fieldsOf } from '../../panels/kit/dialog.ts';
+import { segments } from '../../panels/kit/segments.ts';
+import { shape } from '../../panels/kit/shape.ts';
+import { written } from '../../panels/kit/written.ts';
+import type { WalkReading } from '../order.ts';
+import { valueInList, verdictOn } from '../standing.ts';
+import type { Scene } from './scene.ts';
+
+export interface ListHands {
+  go(reading: WalkReading): void;
+  round(name: string): void;
+  add(name: string): void;
+  readonly skipped: ReadonlySet<string>;
+}
+
+/** All points of the round with how far off each is: the way to any of them, and to a new one. */
+export function pointList(scene: Scene, hands: ListHands) {
+  return html`
+    ${scene.passes.length > 1 ? rounds(scene, hands) : ''}
+    <ol class="readings">
+      ${scene.pass.readings.map((reading) => line(scene, reading, hands))}
+    </ol>
+    <form
+      class="add-point"
+      @submit=${(event: Event) => {
+        const name = (fieldsOf(event).get('name') ?? '').trim();
+        if (name === '') return;
+        (event.currentTarget as HTMLFormElement).reset();
+        hands.add(name);
+      }}
+    >
+      <input
+        class="input"
+        name="name"
+        autocomplete="off"
+        aria-label="Name of a point to add"
+        placeholder="Another point"
+      />
+      <button class="button">Add a point</button>
+    </form>
+  `;
+}
+
+function rounds({ passes, pass }: Scene, { round }: ListHands) {
+  return segments(
+    'walk-round',
+    'Round',
+    passes.map(({ name }) => ({ value: name, label: name || 'Readings' })),
+    pass.name,
+    round,
+  );
+}
+
+/** What is read at a point beside its own reading: "tint". */
+export const beside = ({ caption }: WalkReading) =>
+  caption.toLowerCase() === 'reading' ? '' : caption.toLowerCase();
+
+export const keyOf = ({ place }: WalkReading) => `${place.row} ${place.column}`;
+
+function line(scene: Scene, reading: WalkReading, { go, skipped }: ListHands) {
+  const { look, isFirstRound } = scene;
+  const blank = look.engine.valueOf(reading.spot) === null;
+  const said = !blank ? verdictOn(look, reading) : undefined;
+  const waits = skipped.has(keyOf(reading)) ? 'skipped' : 'no reading yet';
+  const words = blank ? waits : (said?.words ?? '');
+  const mark = blank ? 'waits' : said?.shape;
+  return html`<li>
+    <button
+      class=${mark ?? ''}
+      aria-current=${reading === scene.reading ? 'step' : 'false'}
+      @click=${() => go(reading)}
+    >
+      <span class="mark-of">${mark ? shape(mark) : ''}</span>
+      <span class="point-of"
+        >${reading.label}${isFirstRound ? html` <small>${beside(reading)}</small>` : ''}</span
+      >
+      <b>${blank ? '' : written(valueInList(look, reading))}</b>
+      ${words === '' ? '' : html`<span class="words-of">${written(words)}</span>`}
+    </button>
+  </li>`;
+}

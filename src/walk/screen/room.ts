@@ -1,0 +1,293 @@
+import type { QuantityName } from '../../../functions/quantities/names.ts';
+import { spotOf } from '../../book/look.ts';
+import { done, refused, type Context, type Outcome } from '../../commands/command.ts';
+import { mount } from '../../panels/kit/mount.ts';
+import { computed, effect, signal, type ReadonlySignal } from '../../panels/kit/signals.ts';
+import type { Screen, Theme } from '../../panels/screen.ts';
+import { verbs } from '../../panels/verbs.ts';
+import type { Workbook } from '../../panels/workbook.ts';
+import type { SessionState } from '../../session/session.ts';
+import { passesOf, type WalkReading } from '../order.ts';
+import { whole } from '../pad.ts';
+import { keepAwake } from './awake.ts';
+import { bookmarkIn, putBookmark } from './bookmark.ts';
+import { keyOf } from './list.ts';
+import { sceneOf, type Scene } from './scene.ts';
+import { walkView, type Panel, type WalkHandles } from './view.ts';
+
+/** The book on the desk as Walk sees it. */
+export interface WalkDesk {
+  readonly id: string;
+  readonly context: Context;
+  readonly state: ReadonlySignal<SessionState>;
+  readonly changed: ReadonlySignal<number>;
+}
+
+export interface WalkMeans {
+  readonly desk: ReadonlySignal<WalkDesk | null>;
+  readonly workbook: Workbook;
+  readonly screen: Screen;
+  /** Runs a command; the outcome is Walk’s to say. */
+  act(id: string, args?: unknown): Outcome;
+}
+
+/** One point at a time, for the hand that holds a meter. */
+export interface WalkRoom {
+  /** Opens at the selected reading, or says why there is nothing to walk. */
+  open(): Outcome;
+  /** Goes on where a walk in this book was when the page went away. */
+  goOn(): void;
+}
+
+const noReadings =
+  'This sheet has no readings. Mark the cells that are filled on the day as readings first.';
+
+export function createWalk(means: WalkMeans): WalkRoom {
+  const { desk, workbook, screen } = means;
+  const panel = signal<Panel>('point');
+  const draft = signal<string | null>(null);
+  const problem = signal('');
+  const mode = signal<QuantityName | null>(null);
+  const skipped = signal<ReadonlySet<string>>(new Set());
+  const kept = signal(false);
+  let before: Theme = 'system';
+  let leave: (() => void) | undefined;
+
+  const scene = computed(() => {
+    const now = desk.value;
+    if (!now) return undefined;
+    void now.changed.value;
+    void now.state.value;
+    return sceneOf(now.context, mode.value);
+  });
+
+  const goTo = ({ spot }: WalkReading): void => {
+    draft.value = null;
+    problem.value = '';
+    kept.value = false;
+    panel.value = 'point';
+    desk.value?.context.session.selectBlock({ from: spot, to: spot });
+    focusEntry();
+  };
+  const focusEntry = () =>
+    queueMicrotask(() =>
+      document.querySelector<HTMLElement>('.walk .entry-now')?.focus({ preventScroll: true }),
+    );
+  const settle = (outcome: Outcome): boolean => {
+    problem.value = outcome.ok ? '' : outcome.reason;
+    return outcome.ok;
+  };
+  const at = (name: string, args: object): boolean => {
+    const spot = scene.value?.reading.spot;
+    return spot !== undefined && settle(means.act(name, { spot, ...args }));
+  };
+
+  const keep = (now: Scene): void => {
+    const text = draft.value === '' ? '' : whole(draft.value ?? '', now.pad);
+    if (!at('walk.fill', { text })) return;
+    draft.value = null;
+    kept.value = true;
+  };
+  const step = (now: Scene, by: 1 | -1): void => {
+    const { pass, index, reading, standing } = now;
+    const next = pass.readings[index + by];
+    if (by === 1 && standing.value.text === '')
+      skipped.value = new Set([...skipped.value, keyOf(reading)]);
+    if (next) goTo(next);
+    else if (by === 1) panel.value = 'list';
+  };
+
+  const handles = (now: Scene): WalkHandles => ({
+    panel: panel.value,
+    draft: draft.value,
+    problem: problem.value,
+    skipped: skipped.value,
+    metering: screen.theme.value === 'metering',
+    told: told(now, kept.value),
+    undoes: desk.value?.context.book.history.done.at(-1)?.label,
+    type(text) {
+      draft.value = text;
+      problem.value = '';
+    },
+    meter: (receptor) => at('walk.meter', { receptor, isFirstRound: now.isFirstRound }),
+    mode(quantity) {
+      mode.value = quantity;
+      draft.value = null;
+      focusEntry();
+    },
+    go: goTo,
+    round(name) {
+      const pass = now.passes.find((one) => one.name === name);
+      const same = pass?.readings.find(({ spot }) => spot.row === now.reading.spot.row);
+      const there = same ?? pass?.readings[0];
+      if (!there) return;
+      const stay = panel.value;
+      goTo(there);
+      panel.value = stay;
+    },
+    add(name) {
+      draft.value = null;
+      if (at('walk.addNamed', { name })) panel.value = 'point';
+      focusEntry();
+    },
+    leave: () => leave?.(),
+    show(next) {
+      panel.value = next;
+      if (next === 'point') focusEntry();
+      if (next === 'note')
+        queueMicrotask(() => document.querySelector<HTMLElement>('.walk textarea')?.focus());
+    },
+    dim() {
+      if (screen.theme.value === 'metering') screen.theme.value = before;
+      else {
+        before = screen.theme.value;
+        screen.theme.value = 'metering';
+      }
+    },
+    undo() {
+      draft.value = null;
+      workbook.run(verbs.undo);
+      focusEntry();
+    },
+    unreadable() {
+      draft.value = null;
+      if (at('walk.notReadable', {})) step(now, 1);
+    },
+    note(text) {
+      if (at('walk.note', { text })) panel.value = 'point';
+      focusEntry();
+    },
+    back: () => step(now, -1),
+    main: () => (draft.value === null ? step(now, 1) : keep(now)),
+  });
+
+  const draw = (): unknown => {
+    const now = scene.value;
+    return now ? walkView(now, handles(now), workbook) : '';
+  };
+
+  const show = (): void => {
+    const box = document.createElement('dialog');
+    box.className = 'walk';
+    document.body.append(box);
+    const stops = [
+      mount(box, draw),
+      effect(() => {
+        box.dataset['panel'] = panel.value;
+        box.setAttribute('aria-label', `Walk, ${scene.value?.title ?? ''}`);
+        // The last reading was deleted, or the book was closed: there is nothing to walk.
+        if (!scene.value) queueMicrotask(() => leave?.());
+      }),
+      effect(() => {
+        const place = scene.value?.reading.place;
+        const book = desk.value?.id;
+        if (place && book !== undefined)
+          putBookmark({ book, place, draft: draft.value, skipped: [...skipped.value] });
+      }),
+      keepAwake(),
+    ];
+    leave = () => {
+      leave = undefined;
+      putBookmark(null);
+      for (const stop of stops) stop();
+      const reading = scene.value?.reading.spot;
+      box.close();
+      box.remove();
+      if (reading) workbook.jump({ sheet: reading.sheet, from: reading });
+    };
+    box.addEventListener('cancel', (event) => {
+      event.preventDefault();
+      escape();
+    });
+    box.addEventListener('keydown', (event) => heard(event));
+    box.showModal();
+    focusEntry();
+  };
+
+  const escape = (): void => {
+    if (draft.value !== null) draft.value = null;
+    else if (panel.value !== 'point') panel.value = 'point';
+    else return leave?.();
+    problem.value = '';
+    focusEntry();
+  };
+
+  const heard = (event: KeyboardEvent): void => {
+    const now = scene.value;
+    const target = event.target as HTMLElement;
+    if (!now || event.isComposing || event.altKey) return;
+    const onEntry = target.matches('.entry-now, dialog');
+    if ((event.ctrlKey || event.metaKey) && event.key.toLowerCase() === 'z' && onEntry) {
+      event.preventDefault();
+      draft.value = null;
+      workbook.run(event.shiftKey ? verbs.redo : verbs.undo);
+    }
+    if (event.ctrlKey || event.metaKey || !onEntry) return;
+    const empty = draft.value === null;
+    const keys: Readonly<Record<string, (() => void) | undefined>> = {
+      Enter: () => handles(now).main(),
+      ArrowDown: () => step(now, 1),
+      ArrowUp: () => step(now, -1),
+      ArrowRight: empty ? () => step(now, 1) : undefined,
+      ArrowLeft: empty ? () => step(now, -1) : undefined,
+    };
+    const run = keys[event.key];
+    if (!run) return;
+    event.preventDefault();
+    run();
+  };
+
+  const begin = (): void => {
+    panel.value = 'point';
+    draft.value = null;
+    problem.value = '';
+    mode.value = null;
+    kept.value = false;
+    skipped.value = new Set();
+  };
+
+  return {
+    open() {
+      const now = desk.value;
+      if (!now) return refused('Open a book first.');
+      if (leave) return done;
+      begin();
+      const here = scene.value;
+      if (!here) return refused(noReadings);
+      const { row } = now.context.session.state.selection.focus;
+      const waits = here.pass.readings.find(({ spot }) => here.look.engine.valueOf(spot) === null);
+      const there = here.reading.spot.row === row ? here.reading : (waits ?? here.reading);
+      show();
+      goTo(there);
+      return done;
+    },
+    goOn() {
+      const now = desk.value;
+      const bookmark = now && bookmarkIn(now.id);
+      if (!now || !bookmark || leave) return;
+      const { session, book } = now.context;
+      const spot = spotOf(book.document, bookmark.place);
+      const isThere = (one: WalkReading) =>
+        one.spot.row === spot?.row && one.spot.column === spot.column;
+      const passes = spot ? passesOf(book.document, spot.sheet) : [];
+      const reading = passes.flatMap(({ readings }) => readings).find(isThere);
+      if (!reading) return putBookmark(null);
+      begin();
+      session.show(reading.spot.sheet);
+      show();
+      goTo(reading);
+      skipped.value = new Set(bookmark.skipped);
+      draft.value = bookmark.draft;
+    },
+  };
+}
+
+/** What a screen reader hears: how the reading came out, or where one has come to. */
+function told({ reading, standing }: Scene, kept: boolean): string {
+  const { verdict, also, wanted, value } = standing;
+  const read = [value.text, value.unit].filter(Boolean).join(' ');
+  const words = [verdict?.words, also?.words].filter(Boolean).join(', ');
+  if (kept) return `${reading.label}: ${read}, ${words || 'kept'}`;
+  const goal = wanted.length > 0 ? `, wanted ${wanted.join(', ')}` : '';
+  return `${reading.label}${goal}, ${read === '' ? 'no reading yet' : `${read}, ${words}`}`;
+}

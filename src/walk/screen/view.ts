@@ -1,0 +1,148 @@
+import { html } from 'lit-html';
+import { ChevronLeft, EyeOff, List, MoonStar, StickyNote, Undo2, X } from 'lucide-static';
+import { icon } from '../../panels/kit/icon.ts';
+import { notice } from '../../panels/notice/notice.ts';
+import type { Workbook } from '../../panels/workbook.ts';
+import { keypad } from './keypad.ts';
+import { keyOf, pointList, type ListHands } from './list.ts';
+import { pointNow, type PointHands } from './point.ts';
+import type { Scene } from './scene.ts';
+
+export type Panel = 'point' | 'list' | 'note';
+
+export interface WalkHandles extends ListHands, PointHands {
+  readonly panel: Panel;
+  readonly metering: boolean;
+  /** What a screen reader is told of the point or of what was just kept. */
+  readonly told: string;
+  readonly undoes: string | undefined;
+  leave(): void;
+  show(panel: Panel): void;
+  dim(): void;
+  undo(): void;
+  unreadable(): void;
+  note(text: string): void;
+  back(): void;
+  main(): void;
+}
+
+/** The whole screen of a walk. What the thumb needs stands at the bottom. */
+export function walkView(scene: Scene, hands: WalkHandles, workbook: Workbook) {
+  const { panel } = hands;
+  return html`
+    <header class="walk-head">
+      <button class="glyph" aria-label="Leave Walk" title="Leave Walk" @click=${hands.leave}>
+        ${icon(X)}
+      </button>
+      <p class="walk-title">Walk · ${scene.title}</p>
+      <button class="count" @click=${() => hands.show(panel === 'list' ? 'point' : 'list')}>
+        ${count(scene, hands)}
+      </button>
+      <button
+        class="glyph"
+        aria-label="Dim for metering"
+        title="Dim for metering"
+        aria-pressed=${String(hands.metering)}
+        @click=${hands.dim}
+      >
+        ${icon(MoonStar)}
+      </button>
+    </header>
+    ${progress(scene)}
+    <div class="walk-notice">${notice(workbook)}</div>
+    <section class="points" aria-label="Points">${pointList(scene, hands)}</section>
+    <section class="now" aria-label=${scene.reading.label}>${pointNow(scene, hands)}</section>
+    <section class="under-thumb" aria-label="Entry">
+      ${
+        panel === 'note'
+          ? noteSheet(scene, hands)
+          : html`${tools(hands)}
+            ${keypad(scene.pad, hands.draft, scene.kept, (text) => hands.type(text))}
+            ${onwards(scene, hands)}`
+      }
+    </section>
+    <p class="unseen" role="status" aria-live="polite">${hands.told}</p>
+  `;
+}
+
+function count(scene: Scene, { skipped }: WalkHandles) {
+  const { pass, index, look } = scene;
+  const gone = pass.readings.filter(
+    (one) => skipped.has(keyOf(one)) && look.engine.valueOf(one.spot) === null,
+  ).length;
+  return html`<span class="unseen">All points: </span>${index + 1} of
+    ${pass.readings.length}${gone > 0 ? ` · ${gone} skipped` : ''}`;
+}
+
+function progress({ pass, index, look }: Scene) {
+  const taken = pass.readings.map(({ spot }) => look.engine.valueOf(spot) !== null);
+  const read = taken.filter(Boolean).length;
+  return html`<div
+    class="progress"
+    role="img"
+    aria-label="${read} of ${pass.readings.length} readings taken"
+  >
+    ${taken.map((isTaken, at) => html`<i class="${isTaken ? 'taken' : ''} ${at === index ? 'here' : ''}"></i>`)}
+  </div>`;
+}
+
+function tools({ show, unreadable, undo, undoes }: WalkHandles) {
+  const tool = (words: string, picture: string, run: () => void, label = words, off = false) =>
+    html`<button class="tool" aria-label=${label} title=${label} ?disabled=${off} @click=${run}>
+      ${icon(picture)}<span>${words}</span>
+    </button>`;
+  return html`<div class="tools">
+    ${tool('points', List, () => show('list'), 'All points')}
+    ${tool('note', StickyNote, () => show('note'), 'Note on this point')}
+    ${tool('not readable', EyeOff, unreadable)}
+    ${tool('undo', Undo2, undo, undoes ? `Undo: ${undoes}` : 'Nothing to undo', !undoes)}
+  </div>`;
+}
+
+function onwards(scene: Scene, hands: WalkHandles) {
+  const { pass, index, pad, standing } = scene;
+  const { draft } = hands;
+  const next = pass.readings[index + 1];
+  const dirty = draft !== null;
+  const where = next ? nameOf(scene, next.label, next.caption) : 'all points';
+  const onward = standing.value.text === '' ? `Skip to ${where}` : `Next: ${where}`;
+  const keep = draft === '' ? 'Take the reading away' : `Keep ${inFull(draft ?? '', pad.unit)}`;
+  return html`<div class="onwards" @pointerdown=${(event: Event) => event.preventDefault()}>
+    <button
+      class="back"
+      aria-label="Back"
+      title="Back"
+      ?disabled=${index === 0}
+      @click=${hands.back}
+    >
+      ${icon(ChevronLeft)}
+    </button>
+    <button class="main ${dirty ? 'keep' : ''}" @click=${hands.main}>
+      <span>${dirty ? keep : onward}</span>
+    </button>
+  </div>`;
+}
+
+const inFull = (draft: string, unit: string) =>
+  unit !== '' && /^[-+−\d.,/ ]+$/.test(draft) ? `${draft} ${unit}` : draft;
+
+/** The next reading of the same point goes by what is read there. */
+const nameOf = ({ reading }: Scene, label: string, caption: string) =>
+  label === reading.label ? caption.toLowerCase() : label;
+
+function noteSheet({ note }: Scene, hands: WalkHandles) {
+  const keep = (event: Event) => {
+    event.preventDefault();
+    const form = event.currentTarget as HTMLFormElement;
+    hands.note(form.querySelector('textarea')?.value ?? '');
+  };
+  return html`<form class="note-sheet" @submit=${keep}>
+    <label class="field"
+      ><span>Note on this point</span><textarea class="input" rows="3" .value=${note}></textarea>
+    </label>
+    <div class="onwards">
+      <button class="back wide" type="button" @click=${() => hands.show('point')}>Cancel</button>
+      <button class="main"><span>Keep the note</span></button>
+    </div>
+  </form>`;
+}
