@@ -3,6 +3,7 @@ import { readArguments } from './arguments/readArguments.ts';
 import type { CallSettings } from './arguments/slot.ts';
 import type { AnyDefinition } from './define.ts';
 import type { Ephemeris } from './ephemeris.ts';
+import type { Fixtures } from './fixture/fixture.ts';
 import { isError, refuse, type Argument, type FunctionError, type Value } from './values.ts';
 
 export { readArguments } from './arguments/readArguments.ts';
@@ -10,6 +11,8 @@ export type { CallSettings } from './arguments/slot.ts';
 
 type Run = (...handed: unknown[]) => Value | FunctionError;
 type RunUnder = (sky: Ephemeris, ...handed: unknown[]) => Value | FunctionError;
+type RunWith = (fixtures: Fixtures, ...handed: unknown[]) => Value | FunctionError;
+type Remark = (fixtures: Fixtures, ...handed: unknown[]) => string | undefined;
 
 /** A function of the library, ready to be called many times. */
 export type Prepared = (args: readonly Argument[], settings: CallSettings) => Value | FunctionError;
@@ -41,10 +44,12 @@ function bind(definition: AnyDefinition): Prepared {
   const { name, parameters } = definition;
   const run = definition.run as Run;
   const runUnder = definition.runUnder as RunUnder | undefined;
+  const runWith = definition.runWith as RunWith | undefined;
   const readers = parameters.map(plainReader);
 
-  function answer(handed: readonly unknown[], { ephemeris }: CallSettings) {
-    return runUnder && ephemeris ? runUnder(ephemeris, ...handed) : run(...handed);
+  function answer(handed: readonly unknown[], { ephemeris, fixtures }: CallSettings) {
+    if (runUnder && ephemeris) return runUnder(ephemeris, ...handed);
+    return runWith && fixtures ? runWith(fixtures, ...handed) : run(...handed);
   }
 
   function carefully(args: readonly Argument[], settings: CallSettings) {
@@ -86,4 +91,16 @@ export function remarksOn(
     if (!usual || typeof value !== 'number' || usual.allows(value)) return [];
     return [`A ${name} of ${value} is in use, but ${usual.source} recommends ${usual.says}.`];
   });
+}
+
+/** What is to be known of a result that is given all the same, such as a light too near for its data. */
+export function cautionOn(
+  definition: AnyDefinition,
+  args: readonly Argument[],
+  settings: CallSettings,
+): string | undefined {
+  const remark = definition.remark as Remark | undefined;
+  if (!remark || !settings.fixtures) return undefined;
+  const handed = readArguments(definition, args, settings);
+  return isError(handed) ? undefined : remark(settings.fixtures, ...handed);
 }

@@ -1,8 +1,9 @@
 import type { Domain } from './domains.ts';
 import type { Ephemeris } from './ephemeris.ts';
+import type { Fixtures } from './fixture/fixture.ts';
 import type { QuantityName } from './quantities/names.ts';
 import type { SourceName } from './sources.ts';
-import type { FunctionError, In, Measured, Value } from './values.ts';
+import type { FunctionError, In, Measured, TableRow, Value } from './values.ts';
 
 /**
  * What a parameter takes: a quantity, or one of the trade's own openings.
@@ -10,8 +11,9 @@ import type { FunctionError, In, Measured, Value } from './values.ts';
  * `receptor`: "dome", "flat" or a constant C, handed on as the constant.
  * `measured`: a reading of any of the parameter's `kinds`; `run` gets the number with its quantity.
  * `anything`: a number, text or truth as it stands.
+ * `table`: with `range`, the rows of a range with all that stands in them, blanks and texts too.
  */
-export type ParameterKind = QuantityName | 'level' | 'receptor' | 'measured' | 'anything';
+export type ParameterKind = QuantityName | 'level' | 'receptor' | 'measured' | 'anything' | 'table';
 
 /** Settings of the book that a parameter may fall back on. */
 export interface BookDefaults {
@@ -53,7 +55,9 @@ type Single<P extends Parameter> = P['quantity'] extends 'text'
       ? Value
       : P['quantity'] extends 'measured'
         ? Measured
-        : In<P['quantity']>;
+        : P['quantity'] extends 'table'
+          ? TableRow
+          : In<P['quantity']>;
 
 type Handed<P extends Parameter> = P extends { readonly range: true; readonly optional: true }
   ? readonly Single<P>[] | undefined
@@ -80,9 +84,12 @@ type Returned<R> = R extends 'text' | 'verdict'
       ? In<R>
       : number;
 
+/** Rows of a table as they stand in cells; `null` is an empty one. */
+export type ExampleTable = readonly (readonly (Value | null)[])[];
+
 export interface Example {
   /** Arguments as a person would write them: numbers in base units, texts with a unit, lists for ranges. */
-  readonly args: readonly (Value | readonly (number | null)[] | undefined)[];
+  readonly args: readonly (Value | readonly (number | null)[] | ExampleTable | undefined)[];
   readonly result: Value;
   /** What this shows, in the trade's words. */
   readonly why: string;
@@ -101,6 +108,7 @@ export const families = [
   'stops',
   'exposure',
   'distance',
+  'fixture',
   'filter',
   'colour',
   'power',
@@ -140,13 +148,19 @@ export interface Definition<
   readonly run: (...args: ArgumentsOf<P>) => Returned<R> | FunctionError;
   /** For what depends on the sun: called instead of `run` where the caller brings an ephemeris. */
   readonly runUnder?: (sky: Ephemeris, ...args: ArgumentsOf<P>) => Returned<R> | FunctionError;
+  /** For what reads fixtures by name: called instead of `run` where the caller brings fixtures. */
+  readonly runWith?: (fixtures: Fixtures, ...args: ArgumentsOf<P>) => Returned<R> | FunctionError;
+  /** What people should know of a result that is given all the same, a sentence. */
+  readonly remark?: (fixtures: Fixtures, ...args: ArgumentsOf<P>) => string | undefined;
 }
 
 /** A definition whose argument types have been forgotten, as the catalogue holds it. */
-export type AnyDefinition = Omit<Definition, 'run' | 'runUnder' | 'laws'> & {
+export type AnyDefinition = Omit<Definition, 'run' | 'runUnder' | 'runWith' | 'remark' | 'laws'> & {
   readonly laws?: Readonly<Record<string, (...args: never[]) => boolean>>;
   readonly run: (...args: never[]) => Value | FunctionError;
   readonly runUnder?: (sky: Ephemeris, ...args: never[]) => Value | FunctionError;
+  readonly runWith?: (fixtures: Fixtures, ...args: never[]) => Value | FunctionError;
+  readonly remark?: (fixtures: Fixtures, ...args: never[]) => string | undefined;
 };
 
 /**

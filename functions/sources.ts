@@ -91,6 +91,15 @@ export const sources = {
       'P. M. Janiczek and J. A. DeYoung, Computer programs for sun and moon illuminance, US Naval Observatory Circular 171, 1987.',
     kind: 'paper',
   },
+  'LM-63': {
+    title:
+      'ANSI/IES LM-63-19, Approved method: IES standard file format for the electronic transfer of photometric data, and its editions since 1986.',
+    kind: 'standard',
+  },
+  'CIE 121': {
+    title: 'CIE 121-1996, The photometry and goniophotometry of luminaires.',
+    kind: 'standard',
+  },
   'sunrise and sunset tables': {
     title: 'Sunrise and sunset tables as national almanac offices print them (from memory).',
     kind: 'handbook',

@@ -39,6 +39,14 @@ export interface RangeArgument {
   readonly width?: number;
 }
 
+/** One cell of a table: what stands in it, undefined where it is blank, and its address for messages. */
+export interface TableCell {
+  readonly value: Value | undefined;
+  readonly at?: string;
+}
+
+export type TableRow = readonly TableCell[];
+
 /**
  * A number together with what it measures, for parameters that take readings of several kinds:
  * a cell that knows what it measures hands this over, as does a text with a unit.

@@ -8,7 +8,7 @@ import type { CallSettings } from './slot.ts';
 export type PlainReader = (argument: Argument, settings: CallSettings) => number;
 
 const closerLook = () => NaN;
-const others: readonly Parameter['quantity'][] = ['anything', 'measured', 'text', 'truth'];
+const others: readonly Parameter['quantity'][] = ['anything', 'measured', 'table', 'text', 'truth'];
 
 /** The short way for numbers in their domain, which is nearly every argument of a recalculation. */
 export function plainReader(parameter: Parameter): PlainReader {

@@ -4,6 +4,7 @@ import { oneKindOfLight } from './kindsOfLight.ts';
 import { errorAmong, joined, onlyCell, readRange } from './range.ts';
 import { readSingle } from './single.ts';
 import type { CallSettings, Slot } from './slot.ts';
+import { readTable } from './table.ts';
 
 /**
  * What `run` gets for the arguments of a formula: texts with units read, what was left out filled
@@ -45,6 +46,7 @@ function readArgument(slot: Slot, given: Argument): unknown {
   if (argument === undefined) {
     return parameter.optional ? undefined : refuse(`${name} needs ${parameter.name}.`, '#VALUE!');
   }
+  if (parameter.quantity === 'table') return readTable(slot, argument);
   if (parameter.range) return readRange(slot, argument);
   return readSingle(slot, isRange(argument) ? onlyCell(slot, argument.cells) : argument);
 }

@@ -1,5 +1,6 @@
 import type { BookDefaults, Parameter } from '../define.ts';
 import type { Ephemeris } from '../ephemeris.ts';
+import type { Fixtures } from '../fixture/fixture.ts';
 import type { WritingSettings } from '../quantities/settings.ts';
 import { refuse, type FunctionError, type Value } from '../values.ts';
 
@@ -9,6 +10,8 @@ export interface CallSettings {
   readonly book: BookDefaults;
   /** Where the sun stands; functions that need it say so when it is missing. */
   readonly ephemeris?: Ephemeris;
+  /** Fixtures by name; functions that need them say so when they are missing. */
+  readonly fixtures?: Fixtures;
 }
 
 /** Where an argument goes: which parameter of which function. */

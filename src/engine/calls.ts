@@ -45,13 +45,13 @@ function kindsGiven(handed: Handed, index: number): readonly Kind[] {
   return node?.kind === 'text' ? [textKind(node)] : handed.kinds(index);
 }
 
-/** What a parameter takes; undefined for one that takes anything. */
+/** What a parameter takes; undefined for one that takes anything, and for tables. */
 function wantedBy({ quantity, kinds }: Parameter): readonly QuantityName[] | undefined {
   if (quantity === 'level') return lightQuantities;
   if (quantity === 'measured') return kinds ?? [];
   // A meter is named in words or by its constant.
   if (quantity === 'receptor') return ['number', 'text'];
-  return quantity === 'anything' ? undefined : [quantity];
+  return quantity === 'anything' || quantity === 'table' ? undefined : [quantity];
 }
 
 /** A verdict is a text to a cell, but no function asks for a text to be told a verdict. */

@@ -19,7 +19,11 @@ export function evaluateText(model: Model, text: string, sheet: Id | undefined):
   return {
     value: work(model, tree, references, own),
     quantity: quantityOf(model, tree, references),
-    remarks: remarksOn(tree, (argument) => work(model, argument, references, own)),
+    remarks: remarksOn(
+      tree,
+      (argument) => work(model, argument, references, own),
+      model.settingsOn(own),
+    ),
   };
 }
 

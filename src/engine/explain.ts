@@ -34,7 +34,11 @@ export function explainCell(model: Model, spot: CellPlace, value: CellValue): Ex
     ...about,
     ...(call && { call: explainCall(model, call, formula, references, spot.sheet) }),
     precedents: blocksOf(model, references),
-    remarks: remarksOn(tree, (node) => work(model, node, references, spot.sheet)),
+    remarks: remarksOn(
+      tree,
+      (node) => work(model, node, references, spot.sheet),
+      model.settingsOn(spot.sheet),
+    ),
   };
 }
 

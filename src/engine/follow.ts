@@ -1,3 +1,4 @@
+import { catalogue } from '../../functions/index.ts';
 import { cellAt, placeAt, spotOf } from '../book/look.ts';
 import type { Change, Effect, Id, LinesEffect } from '../book/types.ts';
 import { cellKey, type CellKey, type Model } from './model.ts';
@@ -21,6 +22,8 @@ export function follow(model: Model, { effects }: Change): Recalculated {
     model.build();
     return everything;
   }
+  const shelved = effects.some(isFixtures);
+  if (shelved) model.forgetSettings();
   const shift = effects.find(isShift);
   const touched = touchedBy(model, effects, shift);
   if (touched.size > muchCells && touched.size > muchShare * cellCount(model)) {
@@ -29,7 +32,8 @@ export function follow(model: Model, { effects }: Change): Recalculated {
   }
   const runs = effects.filter(isRun);
   const reread = rereadQuantities(model, effects, runs.length > 0);
-  const cells = recalculate(model, runs, touched, reread);
+  const readers = shelved ? [...fixtureReaders(model)] : [];
+  const cells = recalculate(model, runs, touched, reread, readers);
   if (shift) return everything;
   const read = reread === 'all' ? reread : reread.read;
   return cells.length > manyChanges
@@ -113,6 +117,25 @@ function needsBuild(model: Model, effect: Effect): boolean {
   return effect.kind === 'sheetAdded' || effect.kind === 'sheetRemoved' || effect.kind === 'name';
 }
 
+function isFixtures(effect: Effect): boolean {
+  return effect.kind === 'shelf' && effect.shelf === 'fixtures';
+}
+
+const readsFixtures = new RegExp(
+  `\\b(?:${catalogue.flatMap(({ name, runWith }) => (runWith ? [name] : [])).join('|')})\\(`,
+);
+
+/** Cells that look up fixtures by name; names are written out in what the calculator reads. */
+function* fixtureReaders(model: Model): Iterable<CellKey> {
+  for (const sheet of model.document.sheets) {
+    for (const { row, column, cell } of sheet.cells()) {
+      if (cell.content.kind !== 'formula') continue;
+      if (readsFixtures.test(model.text(cell.content.formula, sheet.id)))
+        yield cellKey(sheet.id, row, column);
+    }
+  }
+}
+
 /** Lines that come into use at the end are nothing to HyperFormula; those that go take cells along. */
 function isRun(effect: Effect): effect is LinesEffect {
   return effect.kind === 'linesRemoved' || (effect.kind === 'linesInserted' && !effect.tail);
@@ -164,6 +187,7 @@ function recalculate(
   runs: readonly LinesEffect[],
   touched: ReadonlyMap<CellKey, Touched>,
   reread: Reread | 'all',
+  readers: readonly CellKey[],
 ): readonly CellPlace[] {
   const changed = together(model, () => {
     for (const run of runs) shiftLines(model, run);
@@ -172,7 +196,9 @@ function recalculate(
   const others = reread === 'all' ? [] : reread.others;
   const keys = reread === 'all' ? [...model.told.keys()] : keysOf(model, others);
   const again = keys.length > 0 ? together(model, () => retell(model, keys)) : [];
-  const cells = [...changed, ...again].flatMap((cell): CellPlace[] =>
+  const anew =
+    readers.length > 0 ? together(model, () => readers.forEach((key) => redo(model, key))) : [];
+  const cells = [...changed, ...again, ...anew].flatMap((cell): CellPlace[] =>
     'address' in cell
       ? [{ sheet: model.sheetId(cell.sheet), row: cell.row, column: cell.col }]
       : [],
@@ -222,6 +248,17 @@ function shiftLines(model: Model, { kind, sheet, axis, spans }: LinesEffect): vo
   }
 }
 
+/** Works a cell out once more, though it holds the same as before. */
+function redo(model: Model, key: CellKey): void {
+  const [sheet = '', row = '', column = ''] = key.split(' ');
+  const spot = spotOf(model.document, { sheet, row, column });
+  const address = spot && model.address(spot);
+  if (!address) return;
+  // The same formula is no change to HyperFormula: without nothing in between, nobody hears of it.
+  model.calculator.setCellContents(address, null);
+  model.put(sheet, row, column);
+}
+
 /** Functions that take readings of several kinds were told what a cell measures: tell them anew. */
 function retell(model: Model, keys: readonly CellKey[]): void {
   for (const key of keys) {
@@ -234,9 +271,7 @@ function retell(model: Model, keys: readonly CellKey[]): void {
       model.told.delete(key);
     } else if (model.quantities.of(spot) !== before) {
       model.told.set(key, model.quantities.of(spot));
-      // The same value is no change to HyperFormula: without one in between, nobody hears of it.
-      model.calculator.setCellContents(address, null);
-      model.put(sheet, row, column);
+      redo(model, key);
     }
   }
 }

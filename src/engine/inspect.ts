@@ -76,7 +76,11 @@ export function standardRemarks(engine: Engine, spot: CellPlace): readonly strin
   if (!model || content?.kind !== 'formula') return [];
   const { formula } = content;
   const references = model.resolver.references(formula);
-  return remarksOn(formula.shape.tree, (part) => valueOf(model, part, references, spot.sheet));
+  return remarksOn(
+    formula.shape.tree,
+    (part) => valueOf(model, part, references, spot.sheet),
+    model.settingsOn(spot.sheet),
+  );
 }
 
 /** What a part of a formula comes to; the usual cases without a calculation. */

@@ -38,12 +38,14 @@ export class Model {
   /** What functions on each sheet fall back on; other settings mean another build. */
   readonly #settings = new Map<Id, CallSettings>();
   readonly #context: CalculatorContext;
+  readonly #fixtures: EngineOptions['fixtures'];
   #calculator: HyperFormula | undefined;
   #numbers = new Map<Id, number>();
   #sheets: readonly Id[] = [];
 
-  constructor(document: Document, { clock, chance }: EngineOptions) {
+  constructor(document: Document, { clock, chance, fixtures }: EngineOptions) {
     this.document = document;
+    this.#fixtures = fixtures;
     this.resolver = new Resolver(document);
     this.quantities = new Quantities(document, this.resolver);
     const known = new Set<string>([...prepare()]);
@@ -96,9 +98,16 @@ export class Model {
   settingsOn(sheet: Id): CallSettings {
     const known = this.#settings.get(sheet);
     if (known) return known;
-    const settings = callSettings(this.document.settings, this.document.sheet(sheet));
+    const { document } = this;
+    const fixtures = this.#fixtures?.(document);
+    const settings = callSettings(document.settings, document.sheet(sheet), fixtures);
     this.#settings.set(sheet, settings);
     return settings;
+  }
+
+  /** The shelf of fixtures is another: what functions were handed no longer holds. */
+  forgetSettings(): void {
+    this.#settings.clear();
   }
 
   /** Whether functions on a sheet would be handed another tolerance now. */

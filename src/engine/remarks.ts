@@ -1,12 +1,25 @@
+import { cautionOn, type CallSettings } from '../../functions/call.ts';
 import { byName } from '../../functions/index.ts';
+import { blank } from '../../functions/values.ts';
 import type { Call, Node } from '../formula/types.ts';
 import type { CellValue } from './types.ts';
 
-/** Arguments outside what a standard recommends, wherever they stand in a formula. */
-export function remarksOn(tree: Node, valueOf: (argument: Node) => CellValue): readonly string[] {
+/** Arguments outside what a standard recommends, and cautions, wherever they stand in a formula. */
+export function remarksOn(
+  tree: Node,
+  valueOf: (argument: Node) => CellValue,
+  settings: CallSettings,
+): readonly string[] {
   const remarks: string[] = [];
   for (const call of callsIn(tree)) {
-    const { name, parameters } = byName.get(call.name) ?? { name: '', parameters: [] };
+    const definition = byName.get(call.name);
+    if (!definition) continue;
+    const { name, parameters, remark } = definition;
+    if (remark) {
+      const args = call.arguments.map((node) => (node ? (valueOf(node) ?? blank) : undefined));
+      const caution = cautionOn(definition, args, settings);
+      if (caution !== undefined) remarks.push(caution);
+    }
     for (const [index, { usual, name: parameter }] of parameters.entries()) {
       const argument = call.arguments[index];
       if (!usual || !argument) continue;
@@ -20,10 +33,14 @@ export function remarksOn(tree: Node, valueOf: (argument: Node) => CellValue): r
   return remarks;
 }
 
-/** Whether a formula has arguments for which a standard recommends a range. */
+function mayRemark(name: string): boolean {
+  const { parameters = [], remark } = byName.get(name) ?? {};
+  return remark !== undefined || parameters.some(({ usual }) => usual);
+}
+
+/** Whether a formula has arguments for which a standard recommends a range, or may be cautioned. */
 export function hasUsual(tree: Node): boolean {
-  for (const { name } of callsIn(tree))
-    if (byName.get(name)?.parameters.some(({ usual }) => usual)) return true;
+  for (const { name } of callsIn(tree)) if (mayRemark(name)) return true;
   return false;
 }
 

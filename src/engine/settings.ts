@@ -1,10 +1,15 @@
 import type { CallSettings } from '../../functions/call.ts';
+import type { Fixtures } from '../../functions/fixture/fixture.ts';
 import { writingSettings } from '../book/settings.ts';
 import type { Settings, Sheet } from '../book/types.ts';
 import { ephemeris } from './ephemeris.ts';
 
 /** What functions on a sheet take from the book where an argument is left out or has no unit. */
-export function callSettings(settings: Settings, sheet: Sheet | undefined): CallSettings {
+export function callSettings(
+  settings: Settings,
+  sheet: Sheet | undefined,
+  fixtures: Fixtures | undefined,
+): CallSettings {
   const { receptor, domeConstant, flatConstant, continuousShare } = settings;
   return {
     writing: writingSettings(settings),
@@ -14,6 +19,7 @@ export function callSettings(settings: Settings, sheet: Sheet | undefined): Call
       tolerance: sheet?.properties.tolerance ?? settings.tolerance,
     },
     ephemeris,
+    ...(fixtures && { fixtures }),
   };
 }
 

@@ -1,7 +1,9 @@
 import type { AnyDefinition } from '../../functions/define.ts';
+import type { Fixtures } from '../../functions/fixture/fixture.ts';
 import type { QuantityName } from '../../functions/quantities/names.ts';
 import type { FunctionError } from '../../functions/values.ts';
 import type { Spot } from '../book/look.ts';
+import type { Document } from '../book/types.ts';
 
 /** A cell by the id of its sheet and its position there now, counted from 0. */
 export type CellPlace = Spot;
@@ -87,4 +89,6 @@ export interface EngineOptions {
   readonly clock?: () => Date;
   /** A number from 0 up to 1, for RAND and its like. Without it these are unknown functions. */
   readonly chance?: () => number;
+  /** The fixtures on a book’s shelf, read; asked for again after each change of the shelf. */
+  readonly fixtures?: (document: Document) => Fixtures;
 }

@@ -1,9 +1,9 @@
-import type { AnyDefinition, Example, Parameter } from '../../functions/define.ts';
+import type { AnyDefinition, Example, ExampleTable, Parameter } from '../../functions/define.ts';
 import type { QuantityName } from '../../functions/quantities/names.ts';
+import type { SourceName } from '../../functions/sources.ts';
 import { readLevel } from '../../functions/quantities/read.ts';
 import { defaultWriting } from '../../functions/quantities/settings.ts';
 import { writeQuantity } from '../../functions/quantities/write.ts';
-import type { SourceName } from '../../functions/sources.ts';
 import type { Value } from '../../functions/values.ts';
 
 export interface WrittenExample {
@@ -22,14 +22,23 @@ export interface WrittenExample {
 }
 
 type Given = Example['args'][number];
-type List = Extract<Given, readonly unknown[]>;
+type List = Exclude<Extract<Given, readonly unknown[]>, ExampleTable>;
 
-const isList = (given: Given): given is List => Array.isArray(given);
+const isTable = (given: Given): given is ExampleTable =>
+  Array.isArray(given) && Array.isArray(given[0]);
+const isList = (given: Given): given is List => Array.isArray(given) && !isTable(given);
 
 /** An example of a definition as a person would type it, and what the cell then shows. */
 export function writeExample(definition: AnyDefinition, example: Example): WrittenExample {
   const cells: { range: string; holds: string }[] = [];
   const texts = example.args.map((given, index) => {
+    if (isTable(given)) {
+      const last = String.fromCharCode(64 + Math.max(...given.map((row) => row.length)));
+      const range = `A1:${last}${String(given.length)}`;
+      const rows = given.map((row) => row.map((value) => (value === null ? 'empty' : held(value))));
+      cells.push({ range, holds: rows.map((row) => row.join(', ')).join('; ') });
+      return range;
+    }
     if (!isList(given)) return given === undefined ? '' : literal(given);
     if (definition.parameters[index]?.repeats && !given.includes(null))
       return given.map((value) => literal(value ?? 0)).join(', ');
@@ -54,6 +63,13 @@ export function writeExample(definition: AnyDefinition, example: Example): Writt
 
 /** An empty cell of a range counts for nothing, so a list goes without it. */
 function inOneCell(given: Given): string {
+  if (isTable(given)) {
+    const width = Math.max(...given.map((row) => row.length));
+    const rows = given.map((row) =>
+      Array.from({ length: width }, (_, index) => literal(row[index] ?? '')).join(', '),
+    );
+    return `{${rows.join('; ')}}`;
+  }
   if (!isList(given)) return given === undefined ? '' : literal(given);
   return `{${given.flatMap((value) => (value === null ? [] : number(value))).join(', ')}}`;
 }
@@ -62,6 +78,8 @@ function literal(value: Value): string {
   if (typeof value === 'string') return `"${value.replaceAll('"', '""')}"`;
   return typeof value === 'number' ? number(value) : String(value).toUpperCase();
 }
+
+const held = (value: Value): string => (typeof value === 'number' ? number(value) : String(value));
 
 /** An argument worked out exactly is written with the digits that a person would copy. */
 const number = (value: number): string => String(Number(value.toPrecision(10)));

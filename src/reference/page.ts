@@ -54,6 +54,7 @@ const titles: Readonly<Record<Family, string>> = {
   stops: 'Stops, ratios and readings',
   exposure: 'Exposure',
   distance: 'Distance and sources',
+  fixture: 'Fixtures and the set plan',
   filter: 'Filters and diffusion',
   colour: 'Colour',
   power: 'Power, batteries and hire',
@@ -120,6 +121,7 @@ const openings: Partial<Record<ParameterKind, string>> = {
   level: 'any level of light, in lx, cd/m², cd or lm',
   receptor: '"dome", "flat" or a constant C, in lx·s·ISO',
   anything: 'anything',
+  table: 'a table',
 };
 
 function takenWords({ quantity, kinds, range, repeats }: Parameter): string {

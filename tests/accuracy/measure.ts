@@ -1,6 +1,8 @@
 import type { Decimal } from 'decimal.js';
 import type { AnyDefinition } from '../../functions/define.ts';
 import type { Ephemeris } from '../../functions/ephemeris.ts';
+import { exampleFixtures } from '../../functions/fixture/exampleFixtures.ts';
+import type { Fixtures } from '../../functions/fixture/fixture.ts';
 import { isError, type FunctionError, type Value } from '../../functions/values.ts';
 import { ephemeris } from '../../src/engine/ephemeris.ts';
 import { sampleFor } from '../unit/functions/support/samples.ts';
@@ -80,7 +82,13 @@ export function measure(
 function answer(definition: AnyDefinition, handed: readonly unknown[]): Value | FunctionError {
   type Run = (...all: unknown[]) => Value | FunctionError;
   type RunUnder = (sky: Ephemeris, ...all: unknown[]) => Value | FunctionError;
-  const { run, runUnder } = definition as unknown as { run: Run; runUnder?: RunUnder };
+  type RunWith = (fixtures: Fixtures, ...all: unknown[]) => Value | FunctionError;
+  const { run, runUnder, runWith } = definition as unknown as {
+    run: Run;
+    runUnder?: RunUnder;
+    runWith?: RunWith;
+  };
+  if (runWith) return runWith(exampleFixtures, ...handed);
   return runUnder ? runUnder(ephemeris, ...handed) : run(...handed);
 }
 

@@ -5,7 +5,8 @@ import { prepare } from '../../functions/call.ts';
 import type { AnyDefinition } from '../../functions/define.ts';
 import { byName, catalogue } from '../../functions/index.ts';
 import { usual } from '../../functions/usual.ts';
-import { isError, type Argument } from '../../functions/values.ts';
+import { isError, type Argument, type TableRow } from '../../functions/values.ts';
+import { exampleFixtures } from '../../functions/fixture/exampleFixtures.ts';
 import { ephemeris } from '../../src/engine/ephemeris.ts';
 import { chance } from '../unit/functions/support/chance.ts';
 import { sampleFor } from '../unit/functions/support/samples.ts';
@@ -13,7 +14,7 @@ import { medianTime, type Row } from './bench.ts';
 
 export const name = 'Functions against a bare implementation of the same equation';
 
-const settings = { ...usual, ephemeris };
+const settings = { ...usual, ephemeris, fixtures: exampleFixtures };
 const different = 64;
 
 function definitionOf(wanted: string): AnyDefinition {
@@ -35,9 +36,12 @@ function samplesOf(definition: AnyDefinition): unknown[][] {
 
 /** The same as a formula hands them over: lists become ranges. */
 function asArguments(handed: readonly unknown[]): Argument[] {
-  return handed.map((value) =>
-    Array.isArray(value) ? { cells: value.map((one: number) => ({ value: one })) } : value,
-  ) as Argument[];
+  return handed.map((value) => {
+    if (!Array.isArray(value)) return value;
+    const rows = value as readonly (number | TableRow)[];
+    const cells = rows.flatMap((row) => (typeof row === 'number' ? { value: row } : row));
+    return { cells, width: cells.length / rows.length };
+  }) as Argument[];
 }
 
 /** Calls enough of them to be measured: a run of the bare equation is well under a microsecond. */
@@ -133,10 +137,10 @@ async function wholeCatalogue(): Promise<Row> {
     const samples = samplesOf(definition);
     const asHanded = samples.map(asArguments);
     const called = prepare(definition);
-    const { run, runUnder } = definition;
+    const { run, runUnder, runWith } = definition;
     const equation = runUnder
       ? (...args: never[]) => runUnder(ephemeris, ...args)
-      : (...args: never[]) => run(...args);
+      : (...args: never[]) => runWith?.(exampleFixtures, ...args) ?? run(...args);
     took += await timeOf(asHanded, times, (...args: Argument[]) => called(args, settings));
     tookAgainst += await timeOf(samples, times, equation);
     calls += times * samples.length;

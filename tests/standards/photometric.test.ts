@@ -1,58 +1,72 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { candelaAt } from '../../functions/fixture/photometry.ts';
-import type { Photometry } from '../../functions/fixture/photometry.ts';
-import { beamEdges } from '../../functions/fixture/beam.ts';
-import { luxAt, place } from '../../functions/fixture/rig.ts';
-import { zonesOf } from '../../functions/fixture/zones.ts';
+import { call } from '../../functions/call.ts';
+import type { AnyDefinition } from '../../functions/define.ts';
+import FIXTUREBEAM from '../../functions/fixture/FIXTUREBEAM.ts';
+import FIXTURECANDELA from '../../functions/fixture/FIXTURECANDELA.ts';
+import FIXTURELUMENS from '../../functions/fixture/FIXTURELUMENS.ts';
+import POINTLUX from '../../functions/fixture/POINTLUX.ts';
+import type { Fixtures } from '../../functions/fixture/fixture.ts';
+import { usual } from '../../functions/usual.ts';
+import { isError, type Argument } from '../../functions/values.ts';
 import { readLm63 } from '../../src/files/photometric/lm63.ts';
 import { readPhotometric } from '../../src/files/photometric/read.ts';
 import { checkCases, type Case, type Expressions } from '../support/cases.ts';
 import cases from './cases/photometric.json' with { type: 'json' };
 
-const textOf = (file: string) => readFileSync(join(import.meta.dirname, 'photometric-files', file.replace('files/', '')), 'utf8');
+const textOf = (name: string) =>
+  readFileSync(join(import.meta.dirname, 'photometric-files', name.replace('files/', '')), 'utf8');
 
-function photometryIn(file: string): Photometry {
-  const read = readPhotometric(textOf(file));
-  if (!read.ok) throw new Error(read.reason);
-  return read.photometry;
-}
-
-interface Inputs {
-  readonly file: string;
-  readonly gamma_C_deg?: readonly (readonly [number, number])[];
-  readonly C_deg?: number;
-  readonly zones_deg?: readonly (readonly [number, number])[];
-  readonly lum_m?: readonly [number, number, number];
-  readonly point_m?: readonly [number, number, number];
-}
-
-/** What each kind of case asks of a file. */
-const kinds: Readonly<Record<string, (inputs: Inputs, photometry: Photometry) => number | readonly number[]>> = {
-  cd: ({ gamma_C_deg = [] }, photometry) => gamma_C_deg.map(([gamma, c]) => candelaAt(photometry, gamma, c)),
-  lm: (_, photometry) => photometry.lumens,
-  beam: ({ C_deg = 0 }, photometry) =>
-    [0.5, 0.1].map((share) => {
-      const { left, right } = beamEdges(photometry, share, C_deg)!;
-      return left + right;
-    }),
-  fields: ({ file }) => readLm63(textOf(file)).fields,
-  zone: ({ zones_deg = [] }, photometry) => zones_deg.map(([from, to]) => zonesOf(photometry, from, to)),
-  E: ({ lum_m: at = [0, 0, 0], point_m: point = [0, 0, 0] }, photometry) => {
-    const fixture = { kind: 'projector', name: '', photometry } as const;
-    const light = place({ fixture, at, aim: [at[0], at[1], at[2] - 1], output: 1, loss: 0, roll: 0 })!;
-    return luxAt(light, point, [0, 0, 1]);
+/** A book whose fixtures go by the names of their files. */
+const fixtures: Fixtures = {
+  names: [],
+  named(name) {
+    const read = readPhotometric(textOf(name));
+    return read.ok ? { kind: 'projector', name, photometry: read.photometry } : read.reason;
   },
 };
 
+function inBook(definition: AnyDefinition, ...args: readonly Argument[]): number {
+  const result = call(definition, args, { ...usual, fixtures });
+  if (isError(result)) throw new Error(result.message);
+  return Number(result);
+}
+
+type Pair = readonly [number, number];
+type Place = readonly [number, number, number];
+
+interface Inputs {
+  readonly file: string;
+  readonly gamma_C_deg?: readonly Pair[];
+  readonly C_deg?: number;
+  readonly zones_deg?: readonly Pair[];
+  readonly lum_m?: Place;
+  readonly point_m?: Place;
+}
+
+/** What each kind of case asks of a file, as formulas of a book. */
+const kinds: Readonly<Record<string, (inputs: Inputs) => number | readonly number[]>> = {
+  cd: ({ file, gamma_C_deg = [] }) =>
+    gamma_C_deg.map(([gamma, c]) => inBook(FIXTURECANDELA, file, gamma, c)),
+  lm: ({ file }) => inBook(FIXTURELUMENS, file),
+  beam: ({ file, C_deg = 0 }) => [0.5, 0.1].map((share) => inBook(FIXTUREBEAM, file, share, C_deg)),
+  fields: ({ file }) => readLm63(textOf(file)).fields,
+  zone: ({ file, zones_deg = [] }) =>
+    zones_deg.map(([from, to]) => inBook(FIXTURELUMENS, file, from, to)),
+  // Straight down, level right is the right of the plan: C0 along +x.
+  E: ({ file, lum_m: [x, y, z] = [0, 0, 0], point_m: point = [0, 0, 0] }) => {
+    const cells = [file, x, y, z, x, y, z - 1].map((value) => ({ value }));
+    return inBook(POINTLUX, { cells, width: cells.length }, ...point, 0, 90);
+  },
+};
+
+const known: readonly Case[] = cases;
 const expressions: Expressions = Object.fromEntries(
-  (cases as readonly Case[]).map(({ id, inputs }) => {
-    const given = inputs as unknown as Inputs;
-    const kind = id.split('-')[2] ?? '';
-    const work = kinds[kind];
-    if (!work) throw new Error(`There is no way to work out ${kind}.`);
-    return [id, () => work(given, photometryIn(given.file))];
+  known.map(({ id, inputs }) => {
+    const work = kinds[id.split('-')[2] ?? ''];
+    if (!work) throw new Error(`There is no formula for ${id}.`);
+    return [id, () => work(inputs as unknown as Inputs)];
   }),
 );
 
-checkCases('photometric files', cases as readonly Case[], expressions);
+checkCases('photometric files', known, expressions);

@@ -1,5 +1,6 @@
 import type { References } from '../measure.ts';
 import { colour } from './colour.ts';
+import { fixtures } from './fixtures.ts';
 import { kits } from './kits.ts';
 import { light } from './light.ts';
 import { scales } from './scales.ts';
@@ -9,6 +10,7 @@ import { sun } from './sun.ts';
 export const references: References = {
   ...scales,
   ...light,
+  ...fixtures,
   ...kits,
   ...colour,
   ...sun,

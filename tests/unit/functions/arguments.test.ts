@@ -128,7 +128,7 @@ describe('an error in an argument passes through unchanged', () => {
 });
 
 describe('a unit of the wrong kind says what was expected and what was given', () => {
-  const wordless = ['text', 'anything', 'truth', 'receptor', 'measured', 'dateTime'];
+  const wordless = ['text', 'anything', 'truth', 'receptor', 'measured', 'dateTime', 'table'];
   eachParameter(
     (definition, { name, quantity }, index) => {
       const given = quantity === 'mired' || quantity === 'level' ? '3 m' : '178 mired';
@@ -161,7 +161,7 @@ describe('outside its domain an argument is named, with its value and what is al
 });
 
 describe('a truth or a word is no number', () => {
-  const others = ['text', 'anything', 'truth', 'dateTime'];
+  const others = ['text', 'anything', 'truth', 'dateTime', 'table'];
   eachParameter(
     (definition, { name }, index) => {
       for (const argument of [true, 'three or so']) {

@@ -65,7 +65,7 @@ describe('the catalogue', () => {
 
 describe('every function says', () => {
   /** Abbreviations that people say as words, and words that no sentence here needed. */
-  const spoken = ['ev', 'fps', 'iso', 'f', 'x', 'y', 'x1', 'y1', 'x2', 'y2', 'n', 'utc'];
+  const spoken = ['ev', 'fps', 'iso', 'f', 'x', 'y', 'z', 'x1', 'y1', 'x2', 'y2', 'n', 'utc'];
   const further = [
     'area',
     'base',
@@ -130,7 +130,7 @@ describe('every function says', () => {
         expect(known, `"${word}" is a word`).toBe(true);
       }
       for (const { quantity, domain, name } of parameters) {
-        const wordy = ['text', 'truth', 'anything', 'dateTime'].includes(quantity);
+        const wordy = ['text', 'truth', 'anything', 'dateTime', 'table'].includes(quantity);
         expect(domain !== undefined || wordy, `${name} has a domain`).toBe(true);
         if (domain) for (const end of domain.samples) expect(domain.allows(end)).toBe(true);
       }

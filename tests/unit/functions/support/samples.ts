@@ -1,5 +1,16 @@
-import type { AnyDefinition, Example, Parameter } from '../../../../functions/define.ts';
-import { isError, type Argument, type Measured, type Value } from '../../../../functions/values.ts';
+import type {
+  AnyDefinition,
+  Example,
+  ExampleTable,
+  Parameter,
+} from '../../../../functions/define.ts';
+import {
+  blank,
+  isError,
+  type Argument,
+  type Measured,
+  type Value,
+} from '../../../../functions/values.ts';
 import { readArguments } from '../../../../functions/call.ts';
 import { settings } from './settings.ts';
 
@@ -7,15 +18,31 @@ type Chance = () => number;
 
 /** An example's arguments as a formula hands them over: lists become ranges, null a blank cell. */
 export function argumentsOf({ args }: Example): Argument[] {
-  return args.map((argument) =>
-    isList(argument)
+  return args.map((argument) => {
+    if (isTable(argument)) return tableOf(argument);
+    return isList(argument)
       ? { cells: argument.map((value) => ({ value: value ?? { blank: true } })) }
-      : argument,
-  );
+      : argument;
+  });
 }
 
-function isList(argument: Example['args'][number]): argument is readonly (number | null)[] {
-  return Array.isArray(argument);
+type Given = Example['args'][number];
+
+function isTable(argument: Given): argument is ExampleTable {
+  return Array.isArray(argument) && Array.isArray(argument[0]);
+}
+
+function isList(argument: Given): argument is readonly (number | null)[] {
+  return Array.isArray(argument) && !isTable(argument);
+}
+
+/** Short rows are filled up with blanks, as cells beside them are. */
+function tableOf(rows: ExampleTable): Argument {
+  const width = Math.max(...rows.map((row) => row.length));
+  const cells = rows.flatMap((row) =>
+    Array.from({ length: width }, (_, index) => ({ value: row[index] ?? blank })),
+  );
+  return { cells, width };
 }
 
 /** What `run` and the laws get for random arguments from where the trade lives. */
@@ -23,7 +50,7 @@ export function sampleFor(definition: AnyDefinition, chance: Chance): unknown[] 
   return definition.parameters.map((parameter, index) => {
     const one = () => sampleOf(definition, parameter, index, chance);
     if (parameter.optional && chance() < 0.25) return undefined;
-    if (!parameter.range) return one();
+    if (!parameter.range || parameter.quantity === 'table') return one();
     return Array.from({ length: 1 + Math.floor(8 * chance()) }, one);
   });
 }

@@ -1,4 +1,5 @@
 import type { CallSettings } from '../../../../functions/call.ts';
+import { exampleFixtures } from '../../../../functions/fixture/exampleFixtures.ts';
 import { defaultWriting } from '../../../../functions/quantities/settings.ts';
 import { ephemeris } from '../../../../src/engine/ephemeris.ts';
 
@@ -7,4 +8,5 @@ export const settings: CallSettings = {
   writing: defaultWriting,
   book: { receptor: 340, continuousShare: 0.8, tolerance: 1 / 3 },
   ephemeris,
+  fixtures: exampleFixtures,
 };
