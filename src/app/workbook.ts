@@ -184,6 +184,7 @@ export function createWorkbook(parts: WorkbookParts): Workbook {
       hand()?.follow();
     },
     jump({ sheet, from, to }) {
+      if (!finished()) return;
       const session = desk.value?.session;
       session?.show(sheet);
       session?.select(over({ from, to: to ?? from }));
@@ -201,33 +202,39 @@ export function createWorkbook(parts: WorkbookParts): Workbook {
     type(text) {
       const session = desk.value?.session;
       if (!session) return;
-      const spot = session.state.entry?.spot ?? session.state.selection.focus;
-      session.type({ spot, text });
+      const { entry, sheet, selection: chosen } = session.state;
+      session.type({ ...(entry ?? { sheet, spot: chosen.focus }), text });
       hand()?.setText(text);
     },
     enter(text, then) {
       const now = desk.value;
       if (!now) return 'Open a book first.';
-      const { entry, selection: chosen } = now.session.state;
-      const spot = entry?.spot ?? chosen.focus;
+      const { entry, sheet: inView, selection: chosen } = now.session.state;
+      const { sheet, spot } = entry ?? { sheet: inView, spot: chosen.focus };
       const action = actions.find(({ id }) => id === 'cells.type');
-      const outcome = action?.run({ spot, text });
+      const outcome = action?.run({ sheet, spot, text });
       if (!outcome || outcome instanceof Promise) return true;
       if (!outcome.ok) return outcome.reason;
       now.session.type(null);
+      now.session.show(sheet);
       hand()?.leave(spot, then);
       tell(outcome);
       return true;
     },
     cancel() {
-      desk.value?.session.type(null);
+      const session = desk.value?.session;
+      const entry = session?.state.entry;
+      session?.type(null);
       hand()?.drop();
+      if (entry && entry.sheet !== session?.state.sheet)
+        workbook.jump({ sheet: entry.sheet, from: entry.spot });
       hand()?.focus();
     },
     tryOut(text) {
       const now = desk.value;
       if (!now) return { text: '' };
-      const spot = { sheet: now.session.state.sheet, ...now.session.state.selection.focus };
+      const { entry, sheet, selection: chosen } = now.session.state;
+      const spot = { sheet: entry?.sheet ?? sheet, ...(entry?.spot ?? chosen.focus) };
       const place = placeAt(now.book.document, spot);
       const quantity = place && quantityAt(now.book.document, place);
       return tryOut(lookAt(now), spot.sheet, text, quantity);
@@ -237,6 +244,14 @@ export function createWorkbook(parts: WorkbookParts): Workbook {
     findNext: (wanted, way) =>
       desk.value ? findNext(desk.value, wanted, way, workbook.jump) : 'Open a book first.',
   };
+
+  /** Ends an entry in progress before something else is looked at; false if it is refused. */
+  function finished(): boolean {
+    const entry = desk.value?.session.state.entry;
+    const taken = entry ? workbook.enter(entry.text, 'stay') : true;
+    if (taken !== true) notices.say(taken, 'refused');
+    return taken === true;
+  }
 
   function tell(outcome: Awaited<ReturnType<Action['run']>>, id?: string): void {
     if (!outcome.ok) notices.say(outcome.reason, 'refused');
@@ -257,7 +272,7 @@ function nameNow({ id, name }: Action, desk: Desk | null): string {
   return label ? `${name}: ${label}` : name;
 }
 
-const noRemarks: RemarksView = { count: 0, sheets: [] };
+const noRemarks: RemarksView = { count: 0, marks: [], notes: [] };
 
 const emptySlip = {
   address: '',

@@ -96,25 +96,20 @@ export interface SheetEntry {
 }
 
 export interface RemarksView {
+  /** How many things do not go together; notes are not counted. */
   readonly count: number;
-  /** Sheets with remarks, in the order of the contents. */
-  readonly sheets: readonly SheetRemarks[];
+  /** Sheets by the order of the contents, without those that have nothing to say. */
+  readonly marks: readonly SheetRemarks[];
+  /** Worth a look and no mistakes: a constant out of the usual, dome against flat. */
+  readonly notes: readonly SheetRemarks[];
 }
 
 export interface SheetRemarks {
   readonly sheet: string;
   readonly title: string;
   readonly count: number;
-  /** The first of them, by address. */
-  readonly remarks: readonly RemarkEntry[];
-}
-
-export interface RemarkEntry {
-  readonly address: string;
-  /** What the cell is about, by its captions. */
-  readonly label: string;
-  readonly sentence: string;
-  readonly target: Target;
+  /** The first of them by address, each sentence once. */
+  readonly said: readonly { readonly sentence: string; readonly cells: readonly Link[] }[];
 }
 
 export type Shape = 'over' | 'under' | 'agrees' | 'waits' | 'clips';

@@ -3,57 +3,65 @@ import { openDialogBox } from '../kit/dialog.ts';
 import { roam } from '../kit/popup.ts';
 import type { Shell } from '../frame.ts';
 import { remarksInWords } from '../views/remarks-view.ts';
-import type { RemarkEntry, SheetRemarks, Workbook } from '../workbook.ts';
+import type { Link, SheetRemarks, Workbook } from '../workbook.ts';
 
 /** Below this width the list would lie over the cell that it leads to, and makes way for it. */
 const roomBeside = '(min-width: 760px)';
 
-/** What the check has to say on the whole book, beside the page: each remark is a way to its cell. */
+/** What the check has to say on the whole book, beside the page: each cell named is a way to it. */
 export function remarks(workbook: Workbook, _shell: Shell): void {
   openDialogBox({ title: 'Remarks', className: 'side-box', modeless: true }, (close) => {
-    const { count, sheets } = workbook.remarks.value;
-    const jump = ({ target }: RemarkEntry) => {
+    const { count, marks, notes } = workbook.remarks.value;
+    const jump = ({ target }: Link) => {
       if (!matchMedia(roomBeside).matches) close();
       workbook.jump(target);
     };
-    return html`<div class="box-body remarks" @keydown=${roam('.remark-link')}>
+    return html`<div class="box-body remarks" @keydown=${roam('.chip')}>
       <p class="faint" role="status">
         ${
           count === 0
-            ? 'Nothing to remark on: what cells measure goes together throughout the book.'
-            : `${remarksInWords(count)} on the book. Nothing is stopped by them; they go once the cell is right.`
+            ? 'What cells measure goes together throughout the book.'
+            : `${remarksInWords(count)} on what cells measure. Each goes once its cell is right.`
         }
       </p>
-      ${sheets.map((sheet) => section(sheet, jump))}
+      ${marks.map((sheet) => section(sheet, jump))}
+      ${notes.length > 0 ? html`<h2>Worth a look</h2>` : ''}
+      ${notes.map((sheet) => section(sheet, jump))}
     </div>`;
   });
-  document.querySelectorAll<HTMLElement>('dialog .remark-link')[nextOf(workbook)]?.focus();
+  document.querySelectorAll<HTMLElement>('dialog .remarks .chip')[nextOf(workbook)]?.focus();
 }
 
-/** The remark after that on the selected cell, so that the list is walked with one key and Enter. */
-function nextOf({ remarks: { value }, head, entry }: Workbook): number {
-  const all = value.sheets.flatMap((sheet) => sheet.remarks);
-  const here = all.findLastIndex(
-    ({ target, address }) => target.sheet === head.value.sheet && address === entry.value.address,
-  );
-  return (here + 1) % Math.max(1, all.length);
-}
-
-function section({ title, count, remarks: here }: SheetRemarks, jump: (to: RemarkEntry) => void) {
-  const more = count - here.length;
+function section({ title, count, said }: SheetRemarks, jump: (to: Link) => void) {
+  const listed = said.reduce((sum, { cells }) => sum + cells.length, 0);
   return html`<section aria-label=${title}>
     <h3>${title}</h3>
-    <ul>
-      ${here.map(
-        (remark) =>
-          html`<li>
-            <button class="remark-link" @click=${() => jump(remark)}>
-              <b>${[remark.address, remark.label].filter(Boolean).join(' · ')}</b>
-              <span>${remark.sentence}</span>
-            </button>
-          </li>`,
-      )}
-    </ul>
-    ${more > 0 ? html`<p class="faint">and ${more} more on this sheet</p>` : ''}
+    ${said.map(
+      ({ sentence, cells }) =>
+        html`<p>${sentence}</p>
+          <ul class="chips">
+            ${cells.map(
+              (cell) =>
+                html`<li>
+                  <button class="chip" @click=${() => jump(cell)}>
+                    <span>${cell.label}</span>
+                  </button>
+                </li>`,
+            )}
+          </ul>`,
+    )}
+    ${listed < count ? html`<p class="faint">and ${count - listed} more on this sheet</p>` : ''}
   </section>`;
+}
+
+/** The cell after the selected one, so that the list is walked with its key and Enter. */
+function nextOf({ remarks: { value }, slip, head }: Workbook): number {
+  const all = [...value.marks, ...value.notes].flatMap(({ said }) =>
+    said.flatMap(({ cells }) => cells),
+  );
+  const here = all.findLastIndex(
+    ({ target, label }) =>
+      target.sheet === head.value.sheet && label.split(' ')[0] === slip.value.address,
+  );
+  return (here + 1) % Math.max(1, all.length);
 }

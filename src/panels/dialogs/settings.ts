@@ -1,128 +1,112 @@
 import { html } from 'lit-html';
+import { writingSettings } from '../../book/settings.ts';
 import type { Settings } from '../../book/types.ts';
 import { openDialogBox } from '../kit/dialog.ts';
+import { signal } from '../kit/signals.ts';
 import type { Shell } from '../frame.ts';
 import { verbs } from '../verbs.ts';
 import type { Workbook } from '../workbook.ts';
+import { picks, written, type Picked, type Written } from './settings-fields.ts';
 
-type Choices<Key extends keyof Settings> = readonly (readonly [Settings[Key], string])[];
+type Field = Picked | keyof typeof written;
 
-/** What holds for the whole book. Each change shows at once; no number changes, only how it is said. */
+const sections: readonly (readonly [heading: string, fields: readonly Field[]])[] = [
+  ['how numbers are written', ['illuminance', 'length', 'shutter', 'fNumber', 'clock', 'decimal']],
+  ['meter', ['receptor', 'domeConstant', 'flatConstant', 'reflectedConstant', 'tolerance']],
+  ['power and money', ['mainsVolts', 'mainsHertz', 'continuousShare', 'currency']],
+  ['place and paper', ['zone', 'page']],
+];
+
+const isPicked = (field: Field): field is Picked => field in picks;
+
+/** What holds for the whole book. Each change shows at once and is one step back. */
 export function settings(workbook: Workbook, _shell: Shell): void {
-  const set = (part: Partial<Settings>) => workbook.run(verbs.settings, part);
-  const number = (
-    key: 'domeConstant' | 'flatConstant' | 'reflectedConstant' | 'mainsVolts' | 'continuousShare',
-    label: string,
-    help = '',
-  ) =>
-    html`<label class="field"
-      ><span>${label}</span
-      ><input
-        class="input"
-        inputmode="decimal"
-        .value=${String(workbook.settings.value[key])}
-        @change=${(event: Event) => {
-          const input = event.currentTarget as HTMLInputElement;
-          const value = Number(input.value.replace(',', '.'));
-          if (!(value > 0) || !set({ [key]: value })) {
-            input.value = String(workbook.settings.value[key]);
-            workbook.say(`${label} is a number above 0.`);
-          }
-        }}
-      />${help ? html`<small>${help}</small>` : ''}</label
-    >`;
-  const pick = <
-    Key extends 'decimal' | 'illuminance' | 'length' | 'shutter' | 'fNumber' | 'receptor' | 'page',
-  >(
-    key: Key,
-    label: string,
-    choices: Choices<Key>,
-  ) =>
-    html`<label class="field"
-      ><span>${label}</span
-      ><select
-        class="input"
-        @change=${(event: Event) =>
-          set({ [key]: (event.currentTarget as HTMLSelectElement).value })}
-      >
-        ${choices.map(
-          ([value, words]) =>
-            html`<option value=${value} ?selected=${workbook.settings.value[key] === value}>
-              ${words}
-            </option>`,
-        )}
-      </select></label
-    >`;
+  /** What was written and not taken: it stays in its field until it is put right. */
+  const refused = signal<ReadonlySet<Field>>(new Set());
+  const field = (name: Field) =>
+    isPicked(name)
+      ? picked(name, workbook)
+      : typed(name, written[name], workbook, refused.value.has(name), (isRefused) => {
+          const now = new Set(refused.value);
+          if (isRefused) now.add(name);
+          else now.delete(name);
+          refused.value = now;
+        });
   openDialogBox(
     { title: 'Settings of the book', className: 'wide-box' },
-    () => html`
-      <div class="box-body">
-        <h3>how numbers are written</h3>
-        <div class="pair">
-          ${pick('decimal', 'Decimal sign', [
-            ['.', 'point: 0.5'],
-            [',', 'comma: 0,5'],
-          ])}
-          ${pick('illuminance', 'Light levels', [
-            ['lx', 'lux, cd/m²'],
-            ['fc', 'footcandles, footlamberts'],
-          ])}
-          ${pick('length', 'Distances', [
-            ['m', 'metres'],
-            ['ft', 'feet and inches'],
-          ])}
-          ${pick('shutter', 'Shutter', [
-            ['time', 'time'],
-            ['angle', 'angle'],
-          ])}
-          ${pick('fNumber', 'f-numbers', [
-            ['thirds', 'marks and thirds'],
-            ['halves', 'marks and halves'],
-            ['tenths', 'whole stops and tenths'],
-            ['decimals', 'decimals'],
-          ])}
-          ${pick(
-            'page',
-            'Paper',
-            (['A4', 'A3', 'Letter', 'Legal', 'Tabloid'] as const).map(
-              (size) => [size, size] as const,
-            ),
-          )}
-        </div>
-        <h3>meter</h3>
-        <div class="pair">
-          ${pick('receptor', 'Readings that do not say', [
-            ['dome', 'dome'],
-            ['flat', 'flat'],
-          ])}
-          ${number('domeConstant', 'Dome, constant C', 'ISO 2720: 320 to 540')}
-          ${number('flatConstant', 'Flat, constant C', 'ISO 2720: 240 to 400')}
-          ${number('reflectedConstant', 'Spot, constant K', 'ISO 2720: 10.6 to 13.4')}
-        </div>
-        <h3>power</h3>
-        <div class="pair">
-          <label class="field"
-            ><span>Mains frequency</span
-            ><select
-              class="input"
-              @change=${(event: Event) =>
-                set({ mainsHertz: Number((event.currentTarget as HTMLSelectElement).value) })}
-            >
-              ${[50, 60].map(
-                (hertz) =>
-                  html`<option
-                    value=${hertz}
-                    ?selected=${workbook.settings.value.mainsHertz === hertz}
-                  >
-                    ${hertz} Hz
-                  </option>`,
-              )}
-            </select></label
-          >
-          ${number('mainsVolts', 'Mains voltage')}
-          ${number('continuousShare', 'Share of a breaker for hours', 'A local rule, 0.8 in many places')}
-        </div>
-      </div>
-    `,
+    () =>
+      html`<div class="box-body settings">
+        ${sections.map(
+          ([heading, fields]) =>
+            html`<section aria-label=${heading}>
+              <h3>${heading}</h3>
+              <div class="pair">${fields.map(field)}</div>
+            </section>`,
+        )}
+      </div>`,
   );
+}
+
+function picked(name: Picked, workbook: Workbook) {
+  const { label, help } = picks[name];
+  const choices: readonly (readonly [Settings[Picked], string])[] = picks[name].choices;
+  const now = workbook.settings.value[name];
+  // A book from elsewhere may be set to what is not offered here.
+  const offered = choices.some(([value]) => value === now)
+    ? choices
+    : [...choices, [now, String(now)] as const];
+  const choose = (event: Event) => {
+    const chosen = offered[(event.currentTarget as HTMLSelectElement).selectedIndex]?.[0];
+    if (chosen !== undefined) workbook.run(verbs.settings, { [name]: chosen });
+  };
+  return html`<div class="field">
+    <label for="setting-${name}">${label}</label>
+    <select
+      class="input"
+      id="setting-${name}"
+      aria-describedby="setting-${name}-help"
+      @change=${choose}
+    >
+      ${offered.map(([value, words]) => html`<option .selected=${value === now}>${words}</option>`)}
+    </select>
+    <small id="setting-${name}-help">${help}</small>
+  </div>`;
+}
+
+function typed(
+  name: keyof typeof written,
+  { label, help, fault, show, read }: Written,
+  workbook: Workbook,
+  isRefused: boolean,
+  refuse: (isRefused: boolean) => void,
+) {
+  const now = workbook.settings.value;
+  const writing = writingSettings(now);
+  const shown = show(now, writing);
+  const take = (event: Event) => {
+    const input = event.currentTarget as HTMLInputElement;
+    const part = input.value === shown ? {} : read(input.value, writing);
+    refuse(!part);
+    if (!part) return;
+    workbook.run(verbs.settings, part);
+    const kept = workbook.settings.value;
+    input.value = show(kept, writingSettings(kept));
+  };
+  return html`<div class="field">
+    <label for="setting-${name}">${label}</label>
+    <input
+      class="input"
+      id="setting-${name}"
+      inputmode=${name === 'zone' || name === 'currency' ? 'text' : 'decimal'}
+      autocomplete="off"
+      spellcheck="false"
+      aria-invalid=${isRefused}
+      aria-describedby="setting-${name}-help"
+      .value=${shown}
+      @change=${take}
+    />
+    <small id="setting-${name}-help" class=${isRefused ? 'wrong' : ''}
+      >${isRefused ? fault : help}</small
+    >
+  </div>`;
 }

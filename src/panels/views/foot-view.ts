@@ -79,10 +79,11 @@ function amounts({ quantity = 'number', values }: Numbers, volts: number): reado
   if (quantity === 'fNumber') return readingAmounts(values);
   if (lightQuantities.some((light) => light === quantity)) return lightAmounts(quantity, values);
   const sum = values.reduce((total, value) => total + value, 0);
-  if (quantity === 'apparentPower')
+  if (quantity === 'power' || quantity === 'apparentPower')
     return [
       ['sum', quantity, sum],
-      [`at ${volts} V`, 'current', sum / volts],
+      // Nobody said how much more than its watts a load draws: only tungsten draws no more.
+      [`at ${volts} V${quantity === 'power' ? ', power factor 1' : ''}`, 'current', sum / volts],
     ];
   if (adding.has(quantity)) return [['sum', quantity, sum]];
   return [

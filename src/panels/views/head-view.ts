@@ -34,9 +34,9 @@ export function contentsView(
   document: Document,
   shown: string,
   points: PointsOf,
-  { sheets: remarked }: RemarksView,
+  { marks }: RemarksView,
 ): readonly SheetEntry[] {
-  const remarks = new Map(remarked.map(({ sheet, count }) => [sheet, count]));
+  const remarks = new Map(marks.map(({ sheet, count }) => [sheet, count]));
   return document.sheets.map(({ id, properties }) => {
     const count = countOf(points(id));
     const remarksHere = remarks.get(id);

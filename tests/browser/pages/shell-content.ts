@@ -189,7 +189,7 @@ export function paperWorkbook(): PaperWorkbook {
       more: {},
     } as const),
     agreement: signal('7 of 12 points agree, 3 are off, 2 wait'),
-    remarks: signal({ count: 0, sheets: [] }),
+    remarks: signal({ count: 0, marks: [], notes: [] }),
     contents: signal(sheets.map((one) => ({ ...one, shown: one.id === 'key' }))),
     head: signal(head),
     entry,
