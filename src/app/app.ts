@@ -15,6 +15,8 @@ import { createKeyMap, isTyping } from './keys.ts';
 import type { OpenedBook } from './library.ts';
 import { createMeans } from './means.ts';
 import { createNotices } from './notices.ts';
+import { keptActions } from './kept-actions.ts';
+import { followUpdates } from './offline/updates.ts';
 import { createPrinting } from './print.ts';
 import { createShelf } from './shelf.ts';
 import { createWorkbook } from './workbook.ts';
@@ -61,6 +63,8 @@ export function startApp(root: HTMLElement): void {
   const shelf = createShelf({ locale: navigator.language, now, newId: means.newId, lay });
     (await walk).goOn();
 
+  const updates = followUpdates(() => shelf.keepWork());
+
   const act = (id: string, args?: unknown): Outcome => {
     const outcome = actions.find((one) => one.id === id)?.run(args);
     return outcome && !(outcome instanceof Promise) ? outcome : { ok: true };
@@ -79,6 +83,7 @@ export function startApp(root: HTMLElement): void {
       find: () => shell.find(),
       print: () => printing.print(),
     }),
+    ...keptActions({ updates }),
   ];
   const keys = createKeyMap(actions);
   const workbook = createWorkbook({
@@ -87,6 +92,7 @@ export function startApp(root: HTMLElement): void {
     actions,
     functions,
     notices,
+    updates,
     ...shelf,
     hand: () => hand,
   });

@@ -17,6 +17,8 @@ export interface OpenedBook {
   readonly remark?: string;
   /** False when something was done to it that is not kept and may never be. */
   isKept(): boolean;
+  /** Writes what is not kept yet; false if that cannot be. */
+  keep(): Promise<boolean>;
   /** Resolves when everything is kept, or known not to be. */
   close(): Promise<void>;
 }
@@ -90,6 +92,10 @@ export async function keepBook(means: Keeping, kept: Kept, book: Book): Promise<
     id,
     book,
     isKept,
+    async keep() {
+      await autosave.flush();
+      return isKept();
+    },
     async close() {
       closed = true;
       for (const stop of stops) stop();
@@ -114,6 +120,7 @@ export function watchBook(means: Keeping, id: string, book: Book): OpenedBook {
     id,
     book,
     isKept,
+    keep: () => Promise.resolve(isKept()),
     close() {
       for (const stop of stops) stop();
       return Promise.resolve();

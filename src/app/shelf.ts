@@ -27,6 +27,8 @@ export interface Shelf {
   /** Saves what is kept of a book as a file, as it lies there, readable or not. */
   saveRaw(id: string): Promise<Outcome>;
   leave(): Promise<Outcome>;
+  /** Writes what is not kept yet of the open book; false if that cannot be. */
+  keepWork(): Promise<boolean>;
 }
 
 const ok: Outcome = { ok: true };
@@ -126,6 +128,7 @@ export function createShelf({ locale, now, newId, lay }: ShelfMeans): Shelf {
         return failed(cause);
       }
     },
+    keepWork: async () => (await open?.keep()) ?? true,
     leave: () =>
       leaving(async () => {
         await clear();

@@ -20,6 +20,7 @@ import { findNext } from './find.ts';
 import { placeNamed } from './go-to.ts';
 import type { GridHand } from './grid-hand.ts';
 import type { Notices } from './notices.ts';
+import type { Updates } from './offline/updates.ts';
 import { createPoints } from './points-of.ts';
 
 export interface WorkbookParts {
@@ -29,6 +30,7 @@ export interface WorkbookParts {
   readonly actions: readonly Action[];
   readonly functions: ReadonlySignal<readonly AnyDefinition[]>;
   readonly notices: Notices;
+  readonly updates: Updates;
   /** The grid, once it has loaded. */
   readonly hand: () => GridHand | undefined;
 }
@@ -94,6 +96,7 @@ export function createWorkbook(parts: WorkbookParts): Workbook {
     save: parts.save,
     functions: parts.functions,
     notice: notices.now,
+    updateReady: parts.updates.ready,
     title: view('changed', ({ document }) => document.title, ''),
     settings: view('changed', ({ document }) => ({ ...document.settings }), usualSettings),
     contents: follow(

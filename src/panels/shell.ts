@@ -8,6 +8,7 @@ import { finder } from './finder/finder.ts';
 import { writtenKeys, onMac } from './kit/keys.ts';
 import { mount, part } from './kit/mount.ts';
 import { effect } from './kit/signals.ts';
+import { readyLine } from './kept/ready.ts';
 import { notice } from './notice/notice.ts';
 import { foot } from './page/foot.ts';
 import { head } from './page/head.ts';
@@ -31,6 +32,7 @@ const frame = html`
     <aside class="slip" aria-label="Slip: what is known about the cell"></aside>
     <div class="curtain"></div>
   </div>
+  <div class="update" role="status" aria-live="polite"></div>
   <div class="notices" role="status" aria-live="polite"></div>
 `;
 
@@ -62,6 +64,7 @@ export function openShell(root: HTMLElement, workbook: Workbook, screen: Screen)
   mount(part(root, '.head'), () => head(workbook, shell));
   mount(part(root, '.foot'), () => foot(workbook, screen));
   mount(part(root, 'aside.slip'), () => slip(workbook, screen, shell));
+  mount(part(root, '.update'), () => readyLine(workbook));
   mount(part(root, '.notices'), () => notice(workbook));
   const suggest = entryLine(part(root, '.entry'), workbook, shell);
   part(root, '.curtain').addEventListener('click', () => (screen.drawer.value = null));

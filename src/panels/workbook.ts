@@ -25,6 +25,8 @@ export interface Workbook {
   readonly slip: ReadonlySignal<SlipView>;
   readonly foot: ReadonlySignal<FootView>;
   readonly notice: ReadonlySignal<Notice | null>;
+  /** A newer build of the app waits to be let in. */
+  readonly updateReady: ReadonlySignal<boolean>;
   readonly commands: ReadonlySignal<readonly CommandEntry[]>;
   readonly names: ReadonlySignal<readonly NameEntry[]>;
   readonly format: ReadonlySignal<FormatView>;

@@ -1,7 +1,8 @@
-import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { readdirSync, readFileSync } from 'node:fs';
+import { join, relative } from 'node:path';
 import { dependencies } from './dependencies.mjs';
 import { noticesText } from './notices.mjs';
+import { offlineList } from './offline.mjs';
 import { metaPolicy } from './policy.mjs';
 import { root } from './root.mjs';
 
@@ -42,6 +43,49 @@ export function notices() {
       this.emitFile({ type: 'asset', fileName: 'THIRD-PARTY.txt', source: noticesText() });
     },
   };
+}
+
+/** Where the app looks for it: beside the page, so that all of the app is its to keep. */
+const worker = 'sw.js';
+
+/** Adds the service worker that keeps the whole app for when there is no network. @returns {Plugin} */
+export function offline() {
+  let folder = '';
+  let isApp = false;
+  return {
+    name: 'halfstop-offline',
+    apply: 'build',
+    enforce: 'post',
+    configResolved(config) {
+      folder = config.publicDir;
+      // Bare pages that only tests open are not the app.
+      isApp = folder !== '';
+    },
+    buildStart() {
+      const id = join(root, 'src/app/offline/sw.ts');
+      if (isApp) this.emitFile({ type: 'chunk', id, fileName: worker });
+    },
+    generateBundle: {
+      // After all others: the hashes are of what is written.
+      order: 'post',
+      handler(_, bundle) {
+        const script = bundle[worker];
+        if (script?.type !== 'chunk') return;
+        const built = Object.values(bundle).flatMap((file) =>
+          file === script ? [] : [[file.fileName, file.type === 'chunk' ? file.code : file.source]],
+        );
+        script.code = offlineList(Object.fromEntries([...built, ...copied(folder)])) + script.code;
+      },
+    },
+  };
+}
+
+/** What is copied as it is. @param {string} folder @returns {[string, Buffer][]} */
+function copied(folder) {
+  return readdirSync(folder, { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile())
+    .map(({ parentPath, name }) => join(parentPath, name))
+    .map((path) => [relative(folder, path).replaceAll('\\', '/'), readFileSync(path)]);
 }
 
 /** The package a module belongs to, if it is not ours. @param {string} id */

@@ -5,6 +5,7 @@ import {
   bookFile,
   eventually,
   firstColumn,
+  forbidKeeping,
   keptPages,
   openId,
   openPages,
@@ -172,16 +173,4 @@ async function keptBook(texts: readonly string[]): Promise<{ page: Page; id: str
     await eventually(async () => (await openPages(page)).journal.join()).toContain(text);
   }
   return { page, id: await openId(page) };
-}
-
-/** Runs in the page: as a browser does whose person forbids sites to keep anything. */
-function forbidKeeping(): void {
-  if (sessionStorage.getItem('keeping') === 'allowed') return;
-  const { open } = IDBFactory.prototype;
-  IDBFactory.prototype.open = () => {
-    throw new DOMException('The user denied permission.', 'SecurityError');
-  };
-  addEventListener('allow-keeping', () => {
-    IDBFactory.prototype.open = open;
-  });
 }

@@ -20,7 +20,7 @@ const bundle = readdirSync(dist, { recursive: true, encoding: 'utf8' })
   .map((name) => ({ name, text: readFileSync(join(dist, name), 'utf8') }));
 
 test('the page opens, asks nothing of anyone else and nothing is refused', async () => {
-  const { page, faults } = await openApp();
+  const { page, faults } = await openApp({ worker: true });
   await page.waitForLoadState('networkidle');
   expect(await page.title()).toContain('Halfstop');
   expect(await faults.settle()).toEqual([]);

@@ -20,6 +20,10 @@ export interface OpenOptions {
   profile?: string;
   locale?: string;
   reducedMotion?: boolean;
+  /** Lets the app keep itself for when there is no network, which most tests can do without. */
+  worker?: boolean;
+  /** Where the app is served; the server of the whole run when not said. */
+  at?: string;
   /** Added to the address, e.g. `#sheet`. */
   hash?: string;
   /** Runs in the page before any of its scripts. */
@@ -39,7 +43,7 @@ const open = new Set<OpenApp>();
 
 /** Opens the built app. It is closed after the test, which fails if the page had any fault. */
 export async function openApp(options: OpenOptions = {}): Promise<OpenApp> {
-  return openAt(inject('app'), options);
+  return openAt(options.at ?? inject('app'), options);
 }
 
 /** Opens tests/browser/pages/NAME.html, bundled as the app is. */
@@ -77,6 +81,7 @@ async function newContext(options: OpenOptions): Promise<BrowserContext> {
     locale: options.locale ?? 'en-GB',
     reducedMotion: options.reducedMotion ? 'reduce' : 'no-preference',
     acceptDownloads: true,
+    serviceWorkers: options.worker ? 'allow' : 'block',
   } as const;
   if (options.profile !== undefined) {
     const launch = await launchOptions();

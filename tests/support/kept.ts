@@ -105,3 +105,15 @@ export function firstColumn(file: string): string[] {
   const texts = sheet?.rows.ids.map((row) => sheet.cell(row, column)?.typed ?? '') ?? [];
   return texts.slice(0, texts.findLastIndex((text) => text !== '') + 1);
 }
+
+/** Runs in the page: as a browser does whose person forbids sites to keep anything. */
+export function forbidKeeping(): void {
+  if (sessionStorage.getItem('keeping') === 'allowed') return;
+  const { open } = IDBFactory.prototype;
+  IDBFactory.prototype.open = () => {
+    throw new DOMException('The user denied permission.', 'SecurityError');
+  };
+  addEventListener('allow-keeping', () => {
+    IDBFactory.prototype.open = open;
+  });
+}

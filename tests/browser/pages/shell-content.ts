@@ -164,6 +164,7 @@ export function paperWorkbook(): PaperWorkbook {
       busy: false,
     }),
     title: signal('Harbour Hours'),
+    updateReady: signal(false),
     save: signal({
       state: 'saved' as const,
       sentence: 'Saved 14:02, nothing leaves this device',
