@@ -1,6 +1,8 @@
 import { openDB, type DBSchema, type IDBPDatabase } from 'idb';
 import { nameOf, problem, StorageProblem } from './problems.ts';
+import type { Packed } from './packed.ts';
 import type { KeptBook, Snapshot } from './store.ts';
+import type { KeptVersion } from './versions.ts';
 
 interface Schema extends DBSchema {
   books: { key: string; value: KeptBook };
@@ -10,6 +12,9 @@ interface Schema extends DBSchema {
    * An empty line only takes a number; see `BookStore.claim`.
    */
   journal: { key: [string, number]; value: string };
+  /** Key of both: book id and the id of the version. */
+  versions: { key: [string, string]; value: KeptVersion };
+  versionTexts: { key: [string, string]; value: Packed };
 }
 
 export interface KeptSnapshot extends Snapshot {
@@ -19,12 +24,23 @@ export interface KeptSnapshot extends Snapshot {
 
 export type Database = IDBPDatabase<Schema>;
 
+/** What each version of the database added. A browser goes through those that it does not have. */
+const steps: readonly ((database: Database) => void)[] = [
+  (database) => {
+    database.createObjectStore('books', { keyPath: 'id' });
+    database.createObjectStore('snapshots');
+    database.createObjectStore('journal');
+  },
+  (database) => {
+    database.createObjectStore('versions');
+    database.createObjectStore('versionTexts');
+  },
+];
+
 function open(name: string, closed: () => void, wanted: () => void): Promise<Database> {
-  return openDB<Schema>(name, 1, {
-    upgrade(database) {
-      database.createObjectStore('books', { keyPath: 'id' });
-      database.createObjectStore('snapshots');
-      database.createObjectStore('journal');
+  return openDB<Schema>(name, steps.length, {
+    upgrade(database, before) {
+      for (const step of steps.slice(before)) step(database);
     },
     terminated: closed,
     blocking: wanted,

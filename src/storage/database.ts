@@ -1,6 +1,8 @@
+import { committed } from './committed.ts';
 import { connect, type Database } from './connection.ts';
 import { nameOf, StorageProblem } from './problems.ts';
 import { sizeOf, type BookStore, type ReadFromStore, type Snapshot } from './store.ts';
+import { allOf, versionsIn } from './versionstore.ts';
 
 /** Books kept in IndexedDB. Text, not objects: ten times faster to write and read. */
 export function openDatabase(name = 'halfstop'): BookStore {
@@ -53,11 +55,29 @@ export function openDatabase(name = 'halfstop'): BookStore {
       }),
     fold: (id, upTo, snapshot, through) =>
       withDatabase((database) => fold(database, id, upTo, snapshot, through)),
+    bin: (id, binned) =>
+      withDatabase(async (database) => {
+        const { books, committed } = writing(database);
+        const book = await books.get(id);
+        if (!book) throw new StorageProblem('cleared');
+        const { binned: _, ...rest } = book;
+        await committed([books.put(binned === null ? rest : { ...rest, binned })]);
+      }),
     remove: (id) =>
       withDatabase(async (database) => {
-        const { books, snapshots, journal, committed } = writing(database);
-        await committed([books.delete(id), snapshots.delete(id), journal.delete(linesOf(id))]);
+        const transaction = database.transaction(
+          ['books', 'snapshots', 'journal', 'versions', 'versionTexts'],
+          'readwrite',
+        );
+        await committed(transaction, [
+          transaction.objectStore('books').delete(id),
+          transaction.objectStore('snapshots').delete(id),
+          transaction.objectStore('journal').delete(linesOf(id)),
+          transaction.objectStore('versions').delete(allOf(id)),
+          transaction.objectStore('versionTexts').delete(allOf(id)),
+        ]);
       }),
+    versions: versionsIn(withDatabase),
     close: withDatabase.close,
   };
 }
@@ -112,16 +132,7 @@ function writing(database: Database, durability: IDBTransactionDurability = 'str
     snapshots: transaction.objectStore('snapshots'),
     journal: transaction.objectStore('journal'),
     /** Nothing more will be asked for: all of it happens or nothing. */
-    async committed(requests: readonly unknown[]): Promise<void> {
-      const causes: unknown[] = [];
-      for (const request of requests)
-        Promise.resolve(request).catch((cause: unknown) => causes.push(cause));
-      transaction.commit();
-      // Not for the parts: some browsers leave one without an end when they call off the whole.
-      await transaction.done.catch((whole: unknown) => {
-        throw [whole, ...causes].find((cause) => nameOf(cause) !== 'AbortError') ?? whole;
-      });
-    },
+    committed: (requests: readonly unknown[]) => committed(transaction, requests),
   };
 }
 

@@ -1,4 +1,5 @@
 import type { Base } from '../book/form/remains.ts';
+import type { VersionStore } from './versionstore.ts';
 
 /** A book as the list of kept books shows it. */
 export interface KeptBook {
@@ -8,6 +9,8 @@ export interface KeptBook {
   readonly changed: string;
   /** Characters of the snapshot and the journal together. */
   readonly size: number;
+  /** When it was put in the bin, as an ISO 8601 instant. */
+  readonly binned?: string;
 }
 
 export type Snapshot = Base;
@@ -32,6 +35,7 @@ export interface ReadFromStore extends KeptPages {
  * `StorageProblem`, and then what was kept before is still there.
  */
 export interface BookStore {
+  /** The last changed first; those in the bin too. */
   list(): Promise<readonly KeptBook[]>;
   read(id: string): Promise<ReadFromStore | undefined>;
   /** Keeps a book whole, its lines numbered from 1, in place of what was kept of it. */
@@ -54,7 +58,11 @@ export interface BookStore {
    * number `through`. False, and nothing done, if the snapshot is no longer that one.
    */
   fold(id: string, upTo: number, snapshot: Snapshot, through: number): Promise<boolean>;
+  /** Puts a book in the bin, or takes it out again (`null`). */
+  bin(id: string, when: string | null): Promise<void>;
+  /** Takes a book away for good, with its versions. */
   remove(id: string): Promise<void>;
+  readonly versions: VersionStore;
   close(): void;
 }
 
