@@ -59,9 +59,9 @@ export function startApp(root: HTMLElement): void {
     grid.focus();
     shell.grid.dataset['ready'] = 'true';
     printing.prepareWhenIdle();
+    (await walk).goOn();
   };
   const shelf = createShelf({ locale: navigator.language, now, newId: means.newId, lay });
-    (await walk).goOn();
 
   const updates = followUpdates(() => shelf.keepWork());
 
@@ -82,12 +82,12 @@ export function startApp(root: HTMLElement): void {
       act,
       find: () => shell.find(),
       print: () => printing.print(),
+      walk: async () => (await walk).open(),
     }),
     ...keptActions({ updates }),
   ];
   const keys = createKeyMap(actions);
   const workbook = createWorkbook({
-      walk: async () => (await walk).open(),
     desk,
     actions,
     functions,
@@ -97,13 +97,13 @@ export function startApp(root: HTMLElement): void {
     hand: () => hand,
   });
   const shell: Shell = openShell(root, workbook, screen);
+  const walk = heavy.then(({ createWalk }) => createWalk({ desk, workbook, screen, act }));
   const printing = createPrinting({
     grid: shell.grid,
     locale: navigator.language,
     desk: () => desk.value,
     now,
   });
-  const walk = heavy.then(({ createWalk }) => createWalk({ desk, workbook, screen, act }));
 
   const hear = (laid: Desk) =>
     gridEvents({
