@@ -6,9 +6,10 @@ const optionPattern = /^--([a-z][a-z-]*)(?:=(.*))?$/s;
 /** Options come first; from the first word that is none, everything is handed on as it is. */
 export function readArguments(
   words: readonly string[],
-  { options, flags = [] }: Subcommand,
+  { options, repeats = [], flags = [] }: Subcommand,
 ): Given {
   const given: Record<string, string> = {};
+  const lists: Record<string, string[]> = {};
   let next = 0;
   for (; next < words.length; next++) {
     const word = words[next] ?? '';
@@ -26,7 +27,8 @@ export function readArguments(
     if (!Object.hasOwn(options, name)) throw new Unusable(`There is no option --${name} here.`);
     const value = attached ?? words[++next];
     if (value === undefined) throw new Unusable(`--${name} wants ${options[name] ?? 'a value'}.`);
-    given[name] = value;
+    if (repeats.includes(name)) (lists[name] ??= []).push(value);
+    else given[name] = value;
   }
-  return { options: given, rest: words.slice(next) };
+  return { options: given, lists, rest: words.slice(next) };
 }

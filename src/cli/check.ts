@@ -4,6 +4,7 @@ import type { Document } from '../book/types.ts';
 import { checkBook, remarkLine } from '../check/book.ts';
 import type { Remark } from '../check/remark.ts';
 import { connectEngine } from '../engine/index.ts';
+import { fixturesIn } from '../files/photometric/shelf.ts';
 import { openFile, type OpenFile } from './openfile.ts';
 import { Unusable, type Subcommand } from './types.ts';
 
@@ -20,7 +21,7 @@ export const check: Subcommand = {
     if (more !== undefined) throw new Unusable('One file at a time; options come before it.');
     const file = await openFile(path, io);
     const { document } = file;
-    const engine = connectEngine(createBook(document));
+    const engine = connectEngine(createBook(document), { fixtures: fixturesIn });
     const remarks = [...unread(file), ...checkBook(document, engine)];
     const isMark = ({ about }: Remark) => about === 'unit';
     const write = options['json'] === undefined ? remarkLine : jsonLine;

@@ -4,16 +4,24 @@ import { createBook } from '../book/book.ts';
 import { writingSettings } from '../book/settings.ts';
 import type { Document, Settings } from '../book/types.ts';
 import { connectEngine, type Engine, type Result } from '../engine/index.ts';
+import { fixturesIn } from '../files/photometric/shelf.ts';
+import { putFixtures } from './fixtures.ts';
 import { emptyDocument, openFile } from './openfile.ts';
 import { Unusable, type ExitCode, type Io, type Subcommand } from './types.ts';
 
 export const evaluate: Subcommand = {
   name: 'evaluate',
   usage:
-    '[--book FILE] [--sheet NAME] [--decimal . or ,] FORMULA… (or - to read them from standard input)',
+    '[--book FILE] [--sheet NAME] [--decimal . or ,] [--fixture NAME=FILE]… FORMULA… (or - to read them from standard input)',
   summary: 'Works out formulas and prints one JSON object a line.',
-  options: { book: 'a file', sheet: 'the name of a sheet', decimal: '. or ,' },
-  async run({ options, rest }, io) {
+  options: {
+    book: 'a file',
+    sheet: 'the name of a sheet',
+    decimal: '. or ,',
+    fixture: 'NAME=FILE, a photometric file',
+  },
+  repeats: ['fixture'],
+  async run({ options, lists, rest }, io) {
     const decimal = decimalFrom(options['decimal']);
     const formulas = await formulasFrom(rest, io);
     const document =
@@ -21,7 +29,9 @@ export const evaluate: Subcommand = {
         ? emptyDocument(decimal ? { decimal } : {})
         : (await openFile(options['book'], io)).document;
     const sheet = sheetFrom(document, options['sheet']);
-    const engine = connectEngine(createBook(document));
+    const book = createBook(document);
+    await putFixtures(book, lists['fixture'] ?? [], io);
+    const engine = connectEngine(book, { fixtures: fixturesIn });
     const settings = { ...document.settings, ...(decimal && { decimal }) };
     const codes = formulas.map((formula) => print(formula, engine, sheet, settings, io));
     return codes.includes(1) ? 1 : 0;

@@ -1,10 +1,11 @@
 import { readArguments } from './arguments.ts';
 import { check } from './check.ts';
+import { convert } from './convert.ts';
 import { evaluate } from './evaluate.ts';
 import { Unusable, type ExitCode, type Io, type Subcommand } from './types.ts';
 import { values } from './values.ts';
 
-const subcommands: readonly Subcommand[] = [evaluate, values, check];
+const subcommands: readonly Subcommand[] = [evaluate, values, check, convert];
 
 /** Runs `halfstop` with the words that follow it. */
 export async function main(argv: readonly string[], io: Io): Promise<ExitCode> {

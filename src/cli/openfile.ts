@@ -16,8 +16,8 @@ export interface OpenFile {
   readonly unread: readonly (Spot & { readonly reason: string })[];
 }
 
-/** Nothing made here is kept, so counted ids will do. */
-function countingMeans(): Means {
+/** Ids are told apart within one book only, so counted ones will do. */
+export function countingMeans(): Means {
   let count = 0;
   return {
     newId: () => `i${String(++count)}`,
@@ -40,7 +40,7 @@ export async function openFile(path: string, io: Io): Promise<OpenFile> {
   return { document: read.document, unread: [] };
 }
 
-async function contentOf(path: string, io: Io): Promise<Uint8Array> {
+export async function contentOf(path: string, io: Io): Promise<Uint8Array> {
   try {
     return await io.readFile(path);
   } catch {

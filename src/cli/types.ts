@@ -19,6 +19,8 @@ export interface Subcommand {
   readonly summary: string;
   /** Options that take a value, and what it is called. */
   readonly options: Readonly<Record<string, string>>;
+  /** Those of them that may be given more than once. */
+  readonly repeats?: readonly string[];
   /** Options that are there or not. */
   readonly flags?: readonly string[];
   run(given: Given, io: Io): Promise<ExitCode>;
@@ -26,6 +28,8 @@ export interface Subcommand {
 
 export interface Given {
   readonly options: Readonly<Record<string, string>>;
+  /** Every value of the options that may be given more than once. */
+  readonly lists: Readonly<Record<string, readonly string[]>>;
   /** What follows the options. */
   readonly rest: readonly string[];
 }

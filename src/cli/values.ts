@@ -4,6 +4,7 @@ import { addressAt } from '../book/look.ts';
 import type { Sheet } from '../book/types.ts';
 import { connectEngine, type CellValue, type Engine } from '../engine/index.ts';
 import { csvLine } from './csv.ts';
+import { fixturesIn } from '../files/photometric/shelf.ts';
 import { openFile, type OpenFile } from './openfile.ts';
 import { Unusable, type Subcommand } from './types.ts';
 
@@ -18,7 +19,7 @@ export const values: Subcommand = {
     if (more !== undefined) throw new Unusable('One file at a time; options come before it.');
     const file = await openFile(path, io);
     const sheets = sheetsFrom(file, options['sheet']);
-    const engine = connectEngine(createBook(file.document));
+    const engine = connectEngine(createBook(file.document), { fixtures: fixturesIn });
     const named = sheets.length > 1;
     let failed = file.unread.length > 0;
     for (const sheet of sheets) {

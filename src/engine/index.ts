@@ -3,6 +3,7 @@ import { prepare } from './door.ts';
 export { connectEngine } from './connect.ts';
 export { findingsIn, outerCall, standardRemarks } from './inspect.ts';
 export { hasUsual } from './remarks.ts';
+export { valuesFor } from './outside.ts';
 export type * from './findings.ts';
 export type { KnownKind } from './kinds.ts';
 export type * from './types.ts';

@@ -35,7 +35,7 @@ export function split(text: string, separator: string): readonly (readonly strin
   return rows;
 }
 
-/** Cells as tab-separated text for other programs; tabs, line ends and quotes in a cell are quoted. */
-export function joinTable(rows: readonly (readonly string[])[]): string {
-  return Papa.unparse(rows as string[][], { delimiter: '\t', newline: '\n' });
+/** Cells as separated text for other programs; separators, line ends and quotes in a cell are quoted. */
+export function joinTable(rows: readonly (readonly string[])[], separator = '\t'): string {
+  return Papa.unparse(rows as string[][], { delimiter: separator, newline: '\n' });
 }

@@ -2,8 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { createBook } from '../../src/book/book.ts';
 import { readBook } from '../../src/book/form/read.ts';
 import type { Document } from '../../src/book/types.ts';
-import { connectEngine, type Engine } from '../../src/engine/index.ts';
-import { callSettings } from '../../src/engine/settings.ts';
+import { connectEngine, valuesFor, type Engine } from '../../src/engine/index.ts';
 import { plainBook } from '../../src/files/out/plain.ts';
 import type { Values } from '../../src/files/out/values.ts';
 import type { PlainBook, PlainCell } from '../../src/files/plain/types.ts';
@@ -32,14 +31,7 @@ export function everyBook(): readonly Calculated[] {
     });
 }
 
-export function valuesOf({ document, engine }: Calculated): Values {
-  return {
-    valueOf: (spot) => engine.valueOf(spot),
-    quantityOf: (spot) => engine.quantityOf(spot),
-    evaluate: (formula, sheet) => engine.evaluate(formula, sheet),
-    settingsOf: (sheet) => callSettings(document.settings, document.sheet(sheet)),
-  };
-}
+export const valuesOf = ({ document, engine }: Calculated): Values => valuesFor(document, engine);
 
 export const plainOf = (book: Calculated, formulas: 'live' | 'values' = 'live'): PlainBook =>
   plainBook(book.document, valuesOf(book), { formulas });

@@ -1,0 +1,12 @@
+/**
+ * Texts that other programs would take for a formula, with or without apostrophes before them. The
+ * wide signs count as well, and so do the tab and the line end, which some programs skip.
+ */
+const dangerous = /^'*[=+\-@＝＋－＠\t\r\n]/;
+
+/** A text as it may stand in a table for other programs. */
+export const escapedText = (text: string): string => (dangerous.test(text) ? `'${text}` : text);
+
+/** The text that was meant. */
+export const unescapedText = (text: string): string =>
+  text.startsWith("'") && dangerous.test(text.slice(1)) ? text.slice(1) : text;
