@@ -56,5 +56,5 @@ function fits(
 }
 
 function takes(free: number, load: number): boolean {
-  return load <= free * (1 + grace) + Number.MIN_VALUE;
+  return load <= free * (1 + grace);
 }

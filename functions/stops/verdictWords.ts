@@ -32,9 +32,7 @@ function asFraction(amount: number): string | undefined {
 }
 
 function asDecimal(amount: number): string {
-  return amount >= 0.095 || amount === 0
-    ? String(Math.round(amount * 10) / 10)
-    : amount.toPrecision(1);
+  return amount >= 0.095 ? String(Math.round(amount * 10) / 10) : amount.toPrecision(1);
 }
 
 /** Words for a difference in stops: "1/3 stop over", "0.7 stop under", "agrees". */

@@ -18,7 +18,7 @@ function run(
     );
   }
   const left = residue(time, mains, 1);
-  const stops = left < 1 ? Math.log2((1 + left) / (1 - left)) : Infinity;
+  const stops = Math.log2((1 + left) / (1 - left));
   if (stops < invisible) return 'clean';
   const swing = stops > 10 ? 'more than 10 stops' : `up to ${stopsInWords(stops)}`;
   const what = keepsStep(fps, mains) ? `fixed bands of ${swing}` : `pulses by ${swing}`;

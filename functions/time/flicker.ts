@@ -9,7 +9,7 @@ export function pulsesAFrame(fps: number, mains: number): number {
 /** Whether every frame sees the same part of the pulses, so that nothing changes between frames. */
 export function keepsStep(fps: number, mains: number): boolean {
   const pulses = pulsesAFrame(fps, mains);
-  return pulses > 0.5 && Math.abs(pulses - Math.round(pulses)) <= grace * pulses;
+  return Math.abs(pulses - Math.round(pulses)) <= grace * pulses;
 }
 
 /**

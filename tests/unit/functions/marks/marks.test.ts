@@ -8,6 +8,10 @@ import {
   nominalMark,
   wholeAndTenths,
 } from '../../../../functions/marks/index.ts';
+import { call } from '../../../../functions/call.ts';
+import { FEXACT } from '../../../../functions/index.ts';
+import type { Argument } from '../../../../functions/values.ts';
+import { settings } from '../support/settings.ts';
 
 describe('what an engraved mark stands for', () => {
   test.each([
@@ -35,6 +39,14 @@ describe('what an engraved mark stands for', () => {
     expect(exactMark(1.2, 2)).toBe(2 ** (1 / 4));
     expect(exactMark(13, 2)).toBe(2 ** (15 / 4));
     expect(exactMark(3.2, 1)).toBe(3.2);
+  });
+
+  test('past the end of the scale a name has two digits', () => {
+    // 2^(29/3) is 812.7, 2^(19/2) is 724.1.
+    expect(nominalMark(2 ** (29 / 3), 3)).toBe(810);
+    expect(nominalMark(2 ** (19 / 2), 2)).toBe(720);
+    expect(nominalMark(2 ** 9.5 * 1.01, 1)).toBe(720);
+    expect(nominalMark(0.25, 3)).toBe(0.25);
   });
 
   test('any other number is taken as it stands', () => {
@@ -106,5 +118,19 @@ describe('tenths above a whole stop, as meters are read out', () => {
         expect(tenths).toBeLessThanOrEqual(9);
       }),
     );
+  });
+});
+
+describe('FEXACT', () => {
+  const exact = (...args: readonly Argument[]) => call(FEXACT, args, settings);
+
+  test('leaves an exact value what it is, though its name fits another scale as well', () => {
+    expect(exact(2 ** 0.25)).toBe(2 ** 0.25);
+    expect(exact(2 ** (1 / 3))).toBe(2 ** (1 / 3));
+  });
+
+  test('a mark that the scale does not have keeps its own value', () => {
+    expect(exact('f/13', 1)).toBeCloseTo(2 ** (22 / 6), 13);
+    expect(exact('f/3.2', 1)).toBeCloseTo(2 ** (10 / 6), 13);
   });
 });
