@@ -1,5 +1,6 @@
-import { readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join, relative } from 'node:path';
+import { parseArgs } from 'node:util';
 import { Stryker } from '@stryker-mutator/core';
 import { commit, machine, table } from './machine.mjs';
 import { root } from './root.mjs';
@@ -7,7 +8,8 @@ import { root } from './root.mjs';
 /**
  * Changes functions/ in one place after the other and looks whether a test notices. What nobody
  * notices stands in tests/bench/MUTATION.md, with the reason from tests/bench/survivors.json.
- * Given paths, tries only those and keeps the rest of what it knows.
+ * Given paths, tries only those and keeps the rest of what it knows. With `--share 0.25 --seed 7`
+ * it tries a quarter of their functions, drawn by that seed, and the page says so.
  * @typedef {import('@stryker-mutator/api/core').MutantResult} Mutant
  * @typedef {{ file: string, change: string, reason: string }} Survivor
  */
@@ -18,10 +20,22 @@ const page = join(root, 'tests/bench/MUTATION.md');
 /** @type {Survivor[]} */
 const known = JSON.parse(readFileSync(join(root, 'tests/bench/survivors.json'), 'utf8'));
 
-// One seed for the random tests, so that each mutant meets the same samples.
-process.env['SEED'] = '1';
+const { values: asked, positionals: paths } = parseArgs({
+  allowPositionals: true,
+  options: {
+    share: { type: 'string', default: '1' },
+    seed: { type: 'string', default: '1' },
+  },
+});
+// One seed for the random tests, so that each mutant meets the same samples; and for what is drawn.
+process.env['SEED'] = asked.seed;
+process.env['SHARE'] = asked.share;
 process.chdir(root);
-const paths = process.argv.slice(2);
+
+/** What is known of families that were tried in part: kept beside the results. */
+const samples = join(root, 'coverage/mutants-drawn.json');
+/** @type {Record<string, { share: number, seed: number }>} */
+const drawn = existsSync(samples) ? JSON.parse(readFileSync(samples, 'utf8')) : {};
 const results = await new Stryker({
   mutate:
     paths.length > 0 ? paths : ['functions/**/*.ts', '!functions/data/**', '!functions/all.ts'],
@@ -68,6 +82,21 @@ function familyOf(fileName) {
   return name === undefined ? 'functions' : folder;
 }
 
+const now = new Set(
+  paths.length > 0
+    ? paths.filter((path) => !path.startsWith('!')).map((path) => familyOf(join(root, path)))
+    : families,
+);
+for (const family of now) {
+  delete drawn[family];
+  if (asked.share !== '1') drawn[family] = { share: Number(asked.share), seed: Number(asked.seed) };
+}
+writeFileSync(samples, JSON.stringify(drawn));
+const inPart = Object.entries(drawn).map(
+  ([family, { share, seed }]) =>
+    `Of ${family} ${Math.round(100 * share)} % of the functions were tried, drawn by seed ${seed}; \`npm run hard\` tries all.`,
+);
+
 const rows = families.map((family) => {
   const all = tried.filter(({ fileName }) => familyOf(fileName) === family);
   const dead = all.filter((mutant) => killed.includes(mutant)).length;
@@ -75,8 +104,9 @@ const rows = families.map((family) => {
 });
 const text = [
   '# Mutants',
-  `Written by \`npm run hard\`: functions/ changed in one place after the other, and whether a test noticed. Words for people, proofs (examples, laws) and what runs once when a file loads are left alone. Commit ${commit()}. ${machine()}.`,
+  `Written by \`npm run hard\`: functions/ changed in one place after the other, and whether a test noticed. Words for people, proofs (examples, laws) and what runs once when a file loads are left alone. Commit ${commit()}. Seed ${asked.seed}. ${machine()}.`,
   `${killed.length} of ${tried.length} killed: **${(100 * score).toFixed(1)} %**.`,
+  ...inPart,
   table(['folder', 'mutants', 'killed', 'share'], rows),
   '## Survivors',
   table(
