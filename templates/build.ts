@@ -1,6 +1,7 @@
 import { readEntry } from '../functions/quantities/index.ts';
 import { createBook } from '../src/book/book.ts';
 import { readAddress } from '../src/book/look.ts';
+import { addFigure } from '../src/book/make/figures.ts';
 import { enter } from '../src/book/make/enter.ts';
 import { sizeLines } from '../src/book/make/lines.ts';
 import type { Made } from '../src/book/make/made.ts';
@@ -71,6 +72,8 @@ function fillSheet(book: Book, means: Means, sheet: Id, plan: PlannedSheet): voi
     if (target !== undefined)
       run(book, setTarget(book.document, means, spotAt(sheet, address), target));
   }
+  for (const figure of plan.figures ?? [])
+    run(book, addFigure(book.document, means, sheet, figure));
 }
 
 function spotAt(sheet: Id, address: string) {

@@ -1,3 +1,4 @@
+import type { PlannedFigure } from '../src/book/make/figures.ts';
 import type { Phase, Role } from '../src/book/types.ts';
 import type { QuantityName } from '../functions/quantities/names.ts';
 
@@ -14,6 +15,8 @@ export interface PlannedCell {
   readonly target?: string;
 }
 
+export type { PlannedFigure };
+
 export interface PlannedSheet {
   readonly name: string;
   readonly title: string;
@@ -27,6 +30,8 @@ export interface PlannedSheet {
   /** Pixels, from column A on. */
   readonly widths: readonly number[];
   readonly cells: Readonly<Record<string, PlannedCell>>;
+  /** Under the grid, in their order. */
+  readonly figures?: readonly PlannedFigure[];
 }
 
 export interface PlannedBook {

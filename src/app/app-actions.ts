@@ -10,13 +10,14 @@ import type { Outcome } from '../commands/command.ts';
 import type { Screen, Theme } from '../panels/screen.ts';
 import type { Action } from './actions.ts';
 import type { Desk } from './desk.ts';
+import { figureActions, type FigureHands } from './figure-actions.ts';
 import { askForFile, saveText } from './file-dialog.ts';
 import { settingsHere } from './place.ts';
 import { sample, templateText } from './templates.ts';
 import { pasteOrTakeIn } from '../walk/commands.ts';
 
 /** What the actions of app reach: everything that is not in the book. */
-export interface AppHands {
+export interface AppHands extends FigureHands {
   readonly screen: Screen;
   readonly locale: string;
   desk(): Desk | null;
@@ -54,6 +55,7 @@ export function appActions(hands: AppHands): readonly Action[] {
   };
   return [
     ...bookActions(hands, needsBook, withDesk),
+    ...figureActions(hands, needsBook),
     ...clipboardActions(needsBook, withDesk),
     {
       id: 'view.find',

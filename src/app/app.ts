@@ -9,6 +9,7 @@ import { openShell } from '../panels/shell.ts';
 import { actionOf, type Action } from './actions.ts';
 import { appActions } from './app-actions.ts';
 import { createDesk, type Desk } from './desk.ts';
+import { createFigures } from './figures.ts';
 import { gridEvents } from './grid-events.ts';
 import { createHand, type GridHand } from './grid-hand.ts';
 import { createKeyMap, isTyping } from './keys.ts';
@@ -19,7 +20,7 @@ import { keptActions } from './kept-actions.ts';
 import { followUpdates } from './offline/updates.ts';
 import { createPrinting } from './print.ts';
 import { createShelf } from './shelf.ts';
-import { createWorkbook } from './workbook.ts';
+import { createWorkbook, lookAt } from './workbook.ts';
 import { walkCommands } from '../walk/commands.ts';
 
 /** Wires the house: shelf and desk, commands and keys, panels and grid. */
@@ -36,6 +37,7 @@ export function startApp(root: HTMLElement): void {
     return loaded;
   });
   const now = () => new Date();
+  const figures = createFigures(desk, lookAt);
   let hand: GridHand | undefined;
 
   const clear = () => {
@@ -58,6 +60,7 @@ export function startApp(root: HTMLElement): void {
     laid.calculateWith(engine, loaded.createChecker(laid.book, engine));
     grid.focus();
     shell.grid.dataset['ready'] = 'true';
+    figures.prepare();
     printing.prepareWhenIdle();
     (await walk).goOn();
   };
@@ -81,6 +84,8 @@ export function startApp(root: HTMLElement): void {
       desk: () => desk.value,
       act,
       find: () => shell.find(),
+      showFigures: () => shell.figures(),
+      saveFigure: (id, as) => figures.save(id, as),
       print: () => printing.print(),
       walk: async () => (await walk).open(),
     }),
@@ -91,6 +96,7 @@ export function startApp(root: HTMLElement): void {
     desk,
     actions,
     functions,
+    figures,
     notices,
     updates,
     ...shelf,

@@ -12,6 +12,7 @@ import type { Look } from '../panels/views/look.ts';
 import { namesOf } from '../panels/views/names-view.ts';
 import { remarksView } from '../panels/views/remarks-view.ts';
 import { slipView } from '../panels/views/slip-view.ts';
+import type { Figures } from '../panels/figures/seam.ts';
 import type { RemarksView, SaveView, StartView, Workbook } from '../panels/workbook.ts';
 import { at, over, type SessionState } from '../session/session.ts';
 import type { Action } from './actions.ts';
@@ -29,6 +30,7 @@ export interface WorkbookParts {
   readonly save: ReadonlySignal<SaveView>;
   readonly actions: readonly Action[];
   readonly functions: ReadonlySignal<readonly AnyDefinition[]>;
+  readonly figures: Figures;
   readonly notices: Notices;
   readonly updates: Updates;
   /** The grid, once it has loaded. */
@@ -45,17 +47,19 @@ const nowhere: SessionState = {
   clip: null,
 };
 
+/** The book on the desk as views look at it. */
+export const lookAt = (now: Desk): Look => ({
+  document: now.book.document,
+  engine: now.engine,
+  remarksAt: now.remarksAt,
+  writing: writingSettings(now.book.document.settings),
+});
+
 /** What panels see, made from the desk: views are worked out when somebody looks and something changed. */
 export function createWorkbook(parts: WorkbookParts): Workbook {
   const { desk, actions, notices, hand } = parts;
   const pointsOfDesk = new WeakMap<Desk, Points>();
 
-  const lookAt = (now: Desk): Look => ({
-    document: now.book.document,
-    engine: now.engine,
-    remarksAt: now.remarksAt,
-    writing: writingSettings(now.book.document.settings),
-  });
   /** A view that follows each change, or only what has settled. */
   const view = <View>(
     when: 'changed' | 'settled',
@@ -95,6 +99,7 @@ export function createWorkbook(parts: WorkbookParts): Workbook {
     start: parts.start,
     save: parts.save,
     functions: parts.functions,
+    figures: parts.figures,
     notice: notices.now,
     updateReady: parts.updates.ready,
     title: view('changed', ({ document }) => document.title, ''),

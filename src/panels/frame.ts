@@ -9,6 +9,7 @@ export type DialogName =
   | 'format'
   | 'sheet'
   | 'add-sheet'
+  | 'figure'
   | 'keyboard'
   | 'about'
   | 'function';
@@ -18,6 +19,8 @@ export interface Shell {
   /** An empty element for the grid, sized by the layout. */
   readonly grid: HTMLElement;
   find(): void;
+  /** Unfolds the figures of the sheet and moves the focus there; false if it has none. */
+  figures(): boolean;
   open(dialog: DialogName, about?: string): void;
   /** Runs a command, by way of the dialog that asks for what it needs. */
   choose(id: string): void;

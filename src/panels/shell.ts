@@ -2,6 +2,8 @@ import { html, render } from 'lit-html';
 import { bar } from './bar/bar.ts';
 import { contents } from './contents/contents.ts';
 import { openDialog } from './dialogs/dialogs.ts';
+import { figuresPanel } from './figures/panel.ts';
+import { showFigures } from './figures/stand.ts';
 import type { Shell } from './frame.ts';
 import { entryLine } from './entry/entry.ts';
 import { finder } from './finder/finder.ts';
@@ -27,6 +29,7 @@ const frame = html`
       <div class="head"></div>
       <div class="entry" role="group" aria-label="Entry line"></div>
       <div class="grid"></div>
+      <section class="figures" aria-label="Figures" hidden></section>
       <div class="foot"></div>
     </main>
     <aside class="slip" aria-label="Slip: what is known about the cell"></aside>
@@ -43,6 +46,7 @@ export function openShell(root: HTMLElement, workbook: Workbook, screen: Screen)
   const shell: Shell = {
     grid: part(root, '.grid'),
     find: () => finder(workbook, shell),
+    figures: () => showFigures(root),
     open: (dialog, about) => openDialog(dialog, workbook, shell, about),
     choose(id) {
       if (id === verbs.setNote) writeNote(root, screen);
@@ -62,6 +66,7 @@ export function openShell(root: HTMLElement, workbook: Workbook, screen: Screen)
   mount(part(root, '.bar'), () => bar(workbook, screen, shell));
   mount(part(root, 'nav.contents'), () => contents(workbook, screen, shell));
   mount(part(root, '.head'), () => head(workbook, shell));
+  figuresPanel(part(root, '.figures'), workbook, shell);
   mount(part(root, '.foot'), () => foot(workbook, screen));
   mount(part(root, 'aside.slip'), () => slip(workbook, screen, shell));
   mount(part(root, '.update'), () => readyLine(workbook));

@@ -2,6 +2,7 @@ import type { AnyDefinition } from '../../functions/define.ts';
 import type { QuantityName } from '../../functions/quantities/names.ts';
 import type { Format, Phase, Role, Settings, SheetProperties } from '../book/types.ts';
 import type { Spot } from '../session/session.ts';
+import type { Figures } from './figures/seam.ts';
 import type { ReadonlySignal } from './kit/signals.ts';
 
 /**
@@ -30,6 +31,7 @@ export interface Workbook {
   readonly commands: ReadonlySignal<readonly CommandEntry[]>;
   readonly names: ReadonlySignal<readonly NameEntry[]>;
   readonly format: ReadonlySignal<FormatView>;
+  readonly figures: Figures;
   /** The function library; empty until the engine has loaded. */
   readonly functions: ReadonlySignal<readonly AnyDefinition[]>;
 

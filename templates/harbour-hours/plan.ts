@@ -2,7 +2,9 @@ import { readWalk } from '../../src/files/walk.ts';
 import { fillWalk } from '../../src/walk/fill.ts';
 import { buildBook, planMeans, run } from '../build.ts';
 import { cameras, cameraSheet } from '../camera/plan.ts';
+import { letterOf } from '../key-fill-background/columns.ts';
 import { pointsSheet } from '../key-fill-background/plan.ts';
+import { keyRow } from '../key-fill-background/rows.ts';
 import { harbour, sunSheet } from '../sun/plan.ts';
 import { dimmingSheet } from '../tungsten-dimming/plan.ts';
 import { loft, shed } from './walks.ts';
@@ -34,6 +36,18 @@ const sheets = [
     ],
     spots: [{ point: 'Window gap' }, ...spots],
     colours: ['Key colour', 'Fill colour', 'Window colour'],
+    figures: [
+      {
+        kind: 'falloff',
+        title: 'Fill light along its throw',
+        // What the fill lamp alone gives from where it stands; its frame is 1.2 m square.
+        cells: {
+          lux: `${letterOf('own')}${keyRow + 1}`,
+          mark: `${letterOf('standsAt')}${keyRow + 1}`,
+        },
+        values: { width: 1.2, height: 1.2 },
+      },
+    ],
   }),
   pointsSheet({
     name: 'Boat shed',

@@ -1,7 +1,7 @@
 import type { PlannedCell } from '../plan.ts';
 
 /** Where each setting of the camera stands. */
-const at = {
+export const at = {
   speed: 'B2',
   rate: 'D2',
   shutter: 'F2',

@@ -1,7 +1,8 @@
 import { buildBook } from '../build.ts';
-import type { PlannedSheet } from '../plan.ts';
+import type { PlannedFigure, PlannedSheet } from '../plan.ts';
 import { camera } from './camera.ts';
 import { captionRow, pointCaptions, widths } from './columns.ts';
+import { ladders } from './ladders.ts';
 import {
   colourCaptions,
   colourRow,
@@ -22,6 +23,8 @@ export interface PlannedPoints {
   readonly points: readonly PlannedPoint[];
   readonly spots: readonly PlannedSpot[];
   readonly colours: readonly string[];
+  /** Beside the ladders, which every sheet of points has. */
+  readonly figures?: readonly PlannedFigure[];
 }
 
 const cautions = [
@@ -31,7 +34,7 @@ const cautions = [
 
 /** A sheet of points: camera, incident readings, spot readings, colour, cautions. */
 export function pointsSheet(planned: PlannedPoints): PlannedSheet {
-  const { name, purpose, tolerance, points, spots, colours } = planned;
+  const { name, purpose, tolerance, points, spots, colours, figures = [] } = planned;
   const spotHead = head + points.length + 2;
   const colourHead = spotHead + spots.length + 2;
   const cautionHead = colourHead + colours.length + 2;
@@ -59,6 +62,7 @@ export function pointsSheet(planned: PlannedPoints): PlannedSheet {
       [`A${cautionHead}`]: { typed: 'Cautions', bold: true },
       ...Object.assign({}, ...rows),
     },
+    figures: [...ladders(points.length, spots.length), ...figures],
   };
 }
 

@@ -31,8 +31,10 @@ export const group = (
 ): Drawn => element('g', attributes, ...children);
 
 /** Hundredths of a pixel are enough for any screen and any paper. */
+export const rounded = (value: number): number => Math.round(value * 100) / 100;
+
 export const attributeText = (value: string | number): string =>
-  typeof value === 'number' ? String(Math.round(value * 100) / 100) : value;
+  typeof value === 'number' ? String(rounded(value)) : value;
 
 const escapes: Readonly<Record<string, string>> = {
   '&': '&amp;',

@@ -1,4 +1,4 @@
-import { element, type Drawn } from './element.ts';
+import { element, rounded, type Drawn } from './element.ts';
 import type { Theme } from './theme.ts';
 
 /** The shapes of verdicts, and a dot for what nothing was wanted of. */
@@ -34,7 +34,7 @@ export function signAt(x: number, y: number, sign: Sign, theme: Theme, scale = 1
   return element(
     'g',
     {
-      transform: `translate(${Math.round(x * 100) / 100} ${Math.round(y * 100) / 100}) scale(${scale})`,
+      transform: `translate(${rounded(x)} ${rounded(y)}) scale(${rounded(scale)})`,
     },
     path({
       fill: closed ? theme.sheet : 'none',

@@ -1,6 +1,9 @@
 import type { QuantityName } from '../../../functions/quantities/names.ts';
 import type { WritingSettings } from '../../../functions/quantities/settings.ts';
+import { fromBase } from '../../../functions/quantities/unit.ts';
+import { workbookUnit } from '../../../functions/quantities/workbookUnit.ts';
 import { writeQuantity } from '../../../functions/quantities/write.ts';
+import { writeNumber } from '../../../functions/quantities/writing/number.ts';
 import type { WritingFormat } from '../../../functions/quantities/writing/written.ts';
 import { element, type Drawn } from './element.ts';
 
@@ -22,6 +25,14 @@ export function saidNumber(
   format: WritingFormat = {},
 ): string {
   return spelled(writeQuantity(quantity, value, writing, format).number);
+}
+
+/** A number for a scale, which is read by eye: two digits, more only before the decimal sign. */
+export function roughly(quantity: QuantityName, value: number, writing: WritingSettings): string {
+  const unit = workbookUnit(quantity, writing);
+  const shown = unit ? fromBase(unit, value) : value;
+  const digits = Math.max(2, Math.min(4, Math.floor(Math.log10(Math.max(1, Math.abs(shown)))) + 1));
+  return writeNumber(Number(shown.toPrecision(digits)), writing);
 }
 
 const spelled = (text: string): string =>

@@ -1,3 +1,4 @@
+import { figureDialog } from '../figures/dialog.ts';
 import type { DialogName, Shell } from '../frame.ts';
 import { openReference } from '../reference/open.ts';
 import type { Workbook } from '../workbook.ts';
@@ -21,6 +22,7 @@ const dialogs: Readonly<Record<DialogName, Open>> = {
   format: numberFormat,
   sheet: sheetProperties,
   'add-sheet': addSheet,
+  figure: figureDialog,
   keyboard,
   about,
   function: openReference,

@@ -18,6 +18,7 @@ const offered: Readonly<Record<MenuOn, readonly string[]>> = {
     'cells.target',
     'cells.note',
     'names.define',
+    'figures.add',
     '-',
     'cells.role.reading',
     'cells.role.choice',
@@ -48,7 +49,14 @@ const offered: Readonly<Record<MenuOn, readonly string[]>> = {
     '-',
     'cells.clear',
   ],
-  corner: ['sheet.freeze', 'sheet.properties', 'edit.find', 'cells.format', 'cells.clear'],
+  corner: [
+    'sheet.freeze',
+    'sheet.properties',
+    'figures.add',
+    'edit.find',
+    'cells.format',
+    'cells.clear',
+  ],
 };
 
 /** The menu of what was right-clicked, long-pressed or asked for by key. */

@@ -200,6 +200,12 @@ export function paperWorkbook(): PaperWorkbook {
       hint: 'Select readings to see their average in light and their spread in stops',
       roles: ['reading', 'choice', 'given'] as const,
     }),
+    figures: {
+      shown: signal([]),
+      kinds: signal([]),
+      form: (kind) => ({ kind, title: '', fields: {}, options: {} }),
+      planned: (form) => ({ ...form, cells: form.fields, values: {} }),
+    },
     notice: signal(null),
     commands: signal([
       command('edit.undo', 'Undo typing in C6', 'edit', ['Ctrl+Z']),

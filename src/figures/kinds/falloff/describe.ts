@@ -9,10 +9,10 @@ export function describeFalloff(falloff: Falloff, surroundings: Surroundings): r
   const length = (value: number) => said('length', value, writing, lengthFormat(value, writing));
   const curve = face ?? point;
   const [near, far] = shown;
-  const ends = `From ${length(near)} it is ${apart(curve.stopsAt(near))} the mark, from ${length(far)} ${apart(curve.stopsAt(far))} it.`;
+  const ends = `From ${length(near)} away it is ${apart(curve.stopsAt(near))} the mark, from ${length(far)} ${apart(curve.stopsAt(far))} it.`;
   return [
     depthInWords(falloff, surroundings),
-    `At the mark, ${length(mark)} away, it gives ${said('illuminance', lux, writing)}.`,
+    `At the mark, ${said('length', mark, writing)} away, it gives ${said('illuminance', lux, writing)}.`,
     ends,
     ...(face
       ? [
@@ -29,12 +29,12 @@ export function depthInWords(
 ): string {
   const within = `within ${stopsInWords(tolerance)} of the mark`;
   const end = said('length', far, writing, lengthFormat(far, writing));
-  if (near === 0) return `From the face to ${end} it stays ${within}.`;
+  if (near === 0) return `From the face to ${end} the light stays ${within}.`;
   const start =
     writing.length === 'ft'
       ? said('length', near, writing)
       : saidNumber('length', near, writing, lengthFormat(near, writing));
-  return `From ${start} to ${end} it stays ${within}.`;
+  return `From ${start} to ${end} the light stays ${within}.`;
 }
 
 /** Centimetres are as near as anyone stands; nearer than that only by chance. */

@@ -4,10 +4,10 @@ import { line as pathLine } from 'd3-shape';
 import { stopsInWords } from '../../../../functions/stops/verdictWords.ts';
 import type { Size, Surroundings } from '../../figure.ts';
 import { thatFit } from '../../kit/apart.ts';
-import { element, group, type Drawing, type Drawn } from '../../kit/element.ts';
+import { element, group, rounded, type Drawing, type Drawn } from '../../kit/element.ts';
 import { filled, hatched, line, type Box } from '../../kit/ground.ts';
 import type { Theme } from '../../kit/theme.ts';
-import { said, saidNumber, widthOf, words } from '../../kit/words.ts';
+import { roughly, said, saidNumber, widthOf, words } from '../../kit/words.ts';
 import { lengthFormat } from './describe.ts';
 import type { Curve, Falloff } from './read.ts';
 
@@ -55,7 +55,7 @@ function planOf(
     curve.stopsAt(far),
   ]);
   const stops = [Math.floor(Math.min(...all) + 0.02), Math.ceil(Math.max(...all) - 0.02)] as const;
-  const tall = Math.min(Math.max(width * 0.5, letters * 17), letters * 27);
+  const tall = Math.min(Math.max(width * 0.5, letters * 15), letters * 20);
   const box = {
     left: letters * 3.2,
     right: width - letters * 4.6,
@@ -104,11 +104,11 @@ function levels({ falloff, box, stops, y, theme, letters, small, writing }: Plan
     (value) => value % every === 0,
   );
   const unit = writing.illuminance;
+  const head = box.top - small * 0.95;
+  const quiet = { fill: theme.mute, size: small } as const;
   return [
-    words(0, box.top - small * 0.6, 'stops', { fill: theme.mute, size: small }),
-    words(box.right + letters * 4.6, box.top - small * 0.6, unit, {
-      ...{ fill: theme.mute, size: small, anchor: 'end' },
-    }),
+    words(box.left - letters * 0.6, head, 'stops', { ...quiet, anchor: 'end' }),
+    words(box.right + letters * 0.6, head, unit, quiet),
     ...whole.flatMap((value) => [
       line([box.left, y(value)], [box.right, y(value)], value === 0 ? theme.mute : theme.line, {
         'stroke-width': value === 0 ? 1.25 : 1,
@@ -119,7 +119,7 @@ function levels({ falloff, box, stops, y, theme, letters, small, writing }: Plan
       words(
         box.right + letters * 0.6,
         y(value) + letters * 0.34,
-        saidNumber('illuminance', rounded(falloff.lux * 2 ** value), writing),
+        roughly('illuminance', falloff.lux * 2 ** value, writing),
         { fill: value === 0 ? theme.ink : theme.mute, size: letters },
       ),
     ]),
@@ -128,9 +128,6 @@ function levels({ falloff, box, stops, y, theme, letters, small, writing }: Plan
 
 const signedWhole = (value: number): string =>
   value === 0 ? '0' : `${value < 0 ? '−' : '+'}${Math.abs(value)}`;
-
-/** Three digits: a scale is read by eye. */
-const rounded = (value: number): number => Number(value.toPrecision(3));
 
 const metresInFoot = 0.3048;
 
@@ -168,49 +165,37 @@ function curves({ falloff, box, x, y, theme, letters, small }: Plan): Drawn[] {
   );
   const path = (curve: Curve) =>
     pathLine<number>(
-      (distance) => round(x(distance)),
-      (distance) => round(y(curve.stopsAt(distance))),
+      (distance) => rounded(x(distance)),
+      (distance) => rounded(y(curve.stopsAt(distance))),
     )(along) ?? '';
   const drawn = (curve: Curve, stroke: string, more: Drawn['attributes']) =>
     element('path', { d: path(curve), fill: 'none', stroke, 'stroke-linejoin': 'round', ...more });
-  const called = (text: string, curve: Curve, at: number, by: number, fill: string) =>
-    words(x(at) + letters * 0.6, y(curve.stopsAt(at)) + by, text, {
-      fill,
-      size: small,
-      halo: theme.sheet,
-    });
-  const early = near + (far - near) * 0.06;
-  return face
-    ? [
-        drawn(point, theme.mute, { 'stroke-width': 1.5, 'stroke-dasharray': '2 4' }),
-        drawn(face, theme.lamp, { 'stroke-width': 2.5 }),
-        called('inverse square', point, early, -letters * 0.5, theme.mute),
-        key(box, 'the face', theme, small),
-      ]
-    : [
-        drawn(point, theme.lamp, { 'stroke-width': 2.5 }),
-        called('inverse square', point, early, -letters * 0.5, theme.mute),
-      ];
+  const heavy = { 'stroke-width': 2.5 };
+  const dotted = { 'stroke-width': 1.75, 'stroke-dasharray': '1.75 4' };
+  const key = (row: number, text: string, stroke: string, look: Drawn['attributes']) => {
+    const level = box.top + letters * (1 + row * 1.5);
+    const start = box.right - letters * 0.8 - widthOf(text, small);
+    return group({}, [
+      line([start - letters * 2.6, level], [start - letters * 0.6, level], stroke, look),
+      words(start, level + small * 0.34, text, {
+        fill: theme.mute,
+        size: small,
+        halo: theme.sheet,
+      }),
+    ]);
+  };
+  if (!face) return [drawn(point, theme.lamp, heavy), key(0, 'inverse square', theme.lamp, heavy)];
+  return [
+    drawn(point, theme.mute, dotted),
+    drawn(face, theme.lamp, heavy),
+    key(0, 'from the face', theme.lamp, heavy),
+    key(1, 'inverse square', theme.mute, dotted),
+  ];
 }
-
-/** The heavier line is named in the lower left, where nothing else is. */
-function key({ left, bottom }: Box, text: string, theme: Theme, small: number): Drawn {
-  const y = bottom - small * 0.9;
-  return group({}, [
-    line([left + small * 0.6, y], [left + small * 2.6, y], theme.lamp, { 'stroke-width': 2.5 }),
-    words(left + small * 3.1, y + small * 0.34, text, {
-      fill: theme.ink,
-      size: small,
-      halo: theme.sheet,
-    }),
-  ]);
-}
-
-const round = (value: number): number => Math.round(value * 100) / 100;
 
 function mark({ falloff, x, y, theme, letters, small, writing }: Plan): Drawn[] {
   const [at, level] = [x(falloff.mark), y(0)];
-  const text = `mark, ${said('length', falloff.mark, writing, lengthFormat(falloff.mark, writing))}`;
+  const text = `mark, ${said('length', falloff.mark, writing)}`;
   return [
     element('circle', {
       ...{ cx: at, cy: level, r: letters * 0.38, fill: theme.ink },

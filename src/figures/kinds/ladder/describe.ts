@@ -24,7 +24,7 @@ function together(rungs: readonly Rung[]): string {
       ? `${agree} of ${wanted} agree`
       : `${rungs.length} ${rungs.length === 1 ? 'point' : 'points'}`;
   const named = off.length > 4 ? [...off.slice(0, 3), `${off.length - 3} more`] : off;
-  return named.length > 0 ? `${first}: ${listed(named)}.` : `${first}.`;
+  return named.length > 0 ? `${first}; ${listed(named)}.` : `${first}.`;
 }
 
 function sentenceOf(rung: Rung, { zero, signal }: Ladder, { writing }: Surroundings): string {

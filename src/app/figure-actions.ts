@@ -1,0 +1,39 @@
+import type { Outcome } from '../commands/command.ts';
+import type { Action } from './actions.ts';
+
+export interface FigureHands {
+  /** Moves the focus there; false if the sheet in view has no figures. */
+  showFigures(): boolean;
+  saveFigure(id: string, as: 'svg' | 'png'): Promise<Outcome>;
+}
+
+/** What can be done with figures besides changing the book. */
+export function figureActions(
+  hands: FigureHands,
+  needsBook: () => string | undefined,
+): readonly Action[] {
+  return [
+    {
+      id: 'view.figures',
+      name: 'Go to the figures',
+      group: 'view',
+      keys: ['Ctrl+Alt+F'],
+      search: ['chart', 'ladder'],
+      unavailable: needsBook,
+      run: () =>
+        hands.showFigures()
+          ? { ok: true }
+          : { ok: false, reason: 'This sheet has no figures. “Add a figure” makes one.' },
+    },
+    {
+      id: 'figures.save',
+      name: 'Save a figure as a file',
+      group: 'figures',
+      unavailable: needsBook,
+      run(args) {
+        const { figure, as } = args as { figure: string; as: 'svg' | 'png' };
+        return hands.saveFigure(figure, as);
+      },
+    },
+  ];
+}

@@ -1,0 +1,85 @@
+import type { Block, Datum, Given } from '../../figures/figure.ts';
+import { kindOf } from '../../figures/kinds.ts';
+import { isError } from '../../../functions/values.ts';
+import { figuresOn, type Figure } from '../../book/figures.ts';
+import { layoutOf } from '../../book/look.ts';
+import type { CellPlace, Engine } from '../../engine/types.ts';
+import type { Reference } from '../../formula/types.ts';
+import { extentOf, type Extent } from '../../formula/write.ts';
+import type { Look } from '../views/look.ts';
+import type { FigureView } from './seam.ts';
+
+/** A range reaches no farther than this: a figure of more is no picture. */
+const most = { rows: 2000, columns: 8 };
+
+/** The figures of a sheet with what their cells come to now. */
+export function figuresView(look: Look, sheet: string): readonly FigureView[] {
+  return figuresOn(look.document, sheet).map((figure): FigureView => {
+    const kind = kindOf(figure.kind);
+    const lost = kind?.inputs.find(
+      ({ name }) => figure.ranges[name] && !extent(look, figure, name),
+    );
+    return {
+      id: figure.id,
+      kind: figure.kind,
+      kindName: kind?.name ?? 'Figure',
+      title: figure.title || (kind?.name ?? 'Figure'),
+      made: !kind
+        ? { reason: `This version draws no figure of the kind “${figure.kind}”. It is kept.` }
+        : lost
+          ? { reason: `The cells of “${lost.words}” are gone. Choose others, or undo.` }
+          : kind.make(givenTo(look, figure)),
+    };
+  });
+}
+
+function givenTo(look: Look, figure: Figure): Given {
+  const { document, writing } = look;
+  const tolerance =
+    document.sheet(figure.sheet)?.properties.tolerance ?? document.settings.tolerance;
+  const kind = kindOf(figure.kind);
+  const inputs = Object.fromEntries(
+    (kind?.inputs ?? []).flatMap(({ name, quantities }): (readonly [string, Block])[] => {
+      const range = extent(look, figure, name);
+      if (range) return [[name, blockOf(look, range)]];
+      const value = figure.values[name];
+      const [quantity] = quantities ?? [];
+      return value === undefined ? [] : [[name, [[{ value, ...(quantity && { quantity }) }]]]];
+    }),
+  );
+  return { writing, tolerance, inputs, options: figure.options };
+}
+
+/** Where an input lies now; a name is looked up as a formula would. */
+function extent({ document }: Look, { ranges }: Figure, name: string): Extent | undefined {
+  const reference = ranges[name];
+  return reference && extentOf(meant(document, reference), layoutOf(document));
+}
+
+function meant(document: Look['document'], reference: Reference): Reference {
+  if (reference.kind !== 'name') return reference;
+  return document.named(reference.name)?.formula.references[0] ?? { kind: 'lost' };
+}
+
+function blockOf({ document, engine }: Look, { sheet, top, left, bottom, right }: Extent): Block {
+  const used = document.sheet(sheet);
+  const last = {
+    row: Math.min(bottom, (used?.rows.length ?? 0) - 1, top + most.rows - 1),
+    column: Math.min(right, (used?.columns.length ?? 0) - 1, left + most.columns - 1),
+  };
+  const rows: Datum[][] = [];
+  for (let row = top; row <= last.row; row += 1) {
+    const data: Datum[] = [];
+    for (let column = left; column <= last.column; column += 1)
+      data.push(datumAt(engine, { sheet, row, column }));
+    rows.push(data);
+  }
+  return rows;
+}
+
+function datumAt(engine: Engine, place: CellPlace): Datum {
+  const value = engine.valueOf(place);
+  const quantity = engine.quantityOf(place);
+  if (!isError(value)) return { value, ...(quantity && { quantity }) };
+  return { value: null, reason: value.message, ...(value.waiting && { waits: true }) };
+}

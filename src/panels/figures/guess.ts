@@ -1,0 +1,132 @@
+import type { FigureKind, Input } from '../../figures/figure.ts';
+import { columnCaption, rowCaption } from '../../check/captions.ts';
+import type { CellPlace } from '../../engine/types.ts';
+import type { SheetSelection } from '../../session/session.ts';
+import { blockAddress } from '../views/address.ts';
+import type { Look } from '../views/look.ts';
+
+interface Table {
+  readonly sheet: string;
+  readonly top: number;
+  readonly bottom: number;
+  readonly columns: readonly number[];
+  /** The row that is meant where one row is. */
+  readonly row: number;
+}
+
+/** Rows of a sheet that are looked at: labels of settings stand near its head. */
+const looked = 80;
+
+/**
+ * Which cells a new figure is probably meant to be drawn from: the columns of the selected rows by
+ * what they measure and how they are headed, single cells by the label beside them.
+ */
+export function guessed(
+  look: Look,
+  kind: FigureKind,
+  sheet: string,
+  selection: SheetSelection,
+): Record<string, string> {
+  const table = tableOf(look, sheet, selection);
+  const taken = new Set<number>();
+  const fields: Record<string, string> = {};
+  for (const input of kind.inputs) {
+    const address =
+      input.shape === 'rows'
+        ? columnFor(look, input, table, taken)
+        : input.shape === 'single'
+          ? cellFor(look, input, table)
+          : undefined;
+    if (address !== undefined) fields[input.name] = address;
+  }
+  return fields;
+}
+
+/** What is selected, or the rows around a single cell that have words in front as it has. */
+function tableOf({ document }: Look, sheet: string, { ranges, focus }: SheetSelection): Table {
+  const block = ranges.at(-1) ?? { from: focus, to: focus };
+  const columns = document.sheet(sheet)?.columns.length ?? 0;
+  const rows = document.sheet(sheet)?.rows.length ?? 0;
+  const span = (from: number, to: number) =>
+    Array.from({ length: Math.max(0, Math.min(to, columns - 1) - from + 1) }, (_, i) => from + i);
+  const wide = block.to.column > block.from.column;
+  const all = span(0, columns - 1);
+  const chosen = wide ? span(block.from.column, block.to.column) : all;
+  if (block.to.row > block.from.row)
+    return {
+      ...{ sheet, top: block.from.row, bottom: Math.min(block.to.row, rows - 1) },
+      ...{ columns: chosen, row: block.from.row },
+    };
+  const named = (row: number) =>
+    row >= 0 && row < rows && rowCaption(document, sheet, row, columns) !== '' && !isHead(row);
+  const isHead = (row: number) =>
+    all.some(
+      (column) =>
+        columnCaption(document, sheet, row + 1, column) !==
+        columnCaption(document, sheet, row, column),
+    );
+  let [top, bottom] = [focus.row, focus.row];
+  while (named(top - 1)) top -= 1;
+  while (named(bottom + 1)) bottom += 1;
+  return { sheet, top, bottom, columns: chosen, row: focus.row };
+}
+
+/** The column that fits best by what it measures, then by its heading, then the leftmost. */
+function columnFor(look: Look, input: Input, table: Table, taken: Set<number>): string | undefined {
+  const { sheet, top, bottom, columns } = table;
+  const best = columns
+    .filter((column) => !taken.has(column))
+    .map((column) => {
+      const headed = isHeaded(look, input, { sheet, row: top, column });
+      const fit = fits(look, input, sheet, top, bottom, column);
+      return { column, score: fit ? 1 + (headed ? 2 : 0) : 0, headed };
+    })
+    .filter(({ score, headed }) => score > 0 && (headed || !input.optional))
+    .toSorted((a, b) => b.score - a.score || a.column - b.column)[0];
+  if (!best) return undefined;
+  taken.add(best.column);
+  const { column } = best;
+  return blockAddress({ row: top, column }, { row: bottom, column }, 'cells');
+}
+
+const isHeaded = ({ document }: Look, { captions }: Input, { sheet, row, column }: CellPlace) =>
+  captions?.test(columnCaption(document, sheet, row, column)) ?? false;
+
+function fits(
+  { engine }: Look,
+  { quantities }: Input,
+  sheet: string,
+  top: number,
+  bottom: number,
+  column: number,
+): boolean {
+  for (let row = top; row <= bottom; row += 1) {
+    const value = engine.valueOf({ sheet, row, column });
+    const quantity = engine.quantityOf({ sheet, row, column });
+    if (!quantities) {
+      if (typeof value === 'string') return true;
+    } else if (typeof value === 'number' && quantity && quantities.includes(quantity)) return true;
+  }
+  return false;
+}
+
+/** A cell of the meant row under a fitting heading, else one with a fitting label beside it. */
+function cellFor(look: Look, input: Input, table: Table): string | undefined {
+  const { document } = look;
+  const { sheet, row, columns } = table;
+  const measures = (place: CellPlace) =>
+    fits(look, input, sheet, place.row, place.row, place.column);
+  const all = document.sheet(sheet)?.columns.length ?? 0;
+  const beside = columns
+    .map((column) => ({ sheet, row, column }))
+    .find((place) => isHeaded(look, input, place) && measures(place));
+  if (beside) return blockAddress(beside, beside, 'cells');
+  for (let at = 0; at < Math.min(looked, document.sheet(sheet)?.rows.length ?? 0); at += 1)
+    for (let column = 1; column < all; column += 1) {
+      const place = { sheet, row: at, column };
+      if (!measures(place)) continue;
+      if (input.captions?.test(rowCaption(document, sheet, at, column)))
+        return blockAddress(place, place, 'cells');
+    }
+  return undefined;
+}

@@ -1,0 +1,135 @@
+import { html } from 'lit-html';
+import { guard } from 'lit-html/directives/guard.js';
+import { repeat } from 'lit-html/directives/repeat.js';
+import { ChevronDown, ChevronUp, Ellipsis, Maximize2, Minimize2, Plus } from 'lucide-static';
+import { pageTheme } from '../../figures/kit/theme.ts';
+import type { Size } from '../../figures/figure.ts';
+import type { Shell } from '../frame.ts';
+import { icon } from '../kit/icon.ts';
+import { mount } from '../kit/mount.ts';
+import { signal } from '../kit/signals.ts';
+import { written } from '../kit/written.ts';
+import type { Workbook } from '../workbook.ts';
+import { figureKey, openFigureMenu } from './menu.ts';
+import type { FigureView } from './seam.ts';
+import { setStand, stand } from './stand.ts';
+import { svgOf } from './svg.ts';
+
+/** Letters of figures against those of the page. */
+const share = 0.875;
+/** What is printed is drawn for paper: as wide as A4 upright allows, with letters of 8 points. */
+const paper: Size = { width: 700, letters: 11 };
+
+/** The figures of the sheet in view, under its grid. */
+export function figuresPanel(host: HTMLElement, workbook: Workbook, shell: Shell): void {
+  const size = signal<Size>({ width: 0, letters: 13 });
+  const printing = signal(false);
+  const measure = () => {
+    const list = host.querySelector('.figure-list');
+    if (!list) return;
+    const width = Math.floor(list.clientWidth);
+    const letters = share * Number.parseFloat(getComputedStyle(document.documentElement).fontSize);
+    const { value } = size;
+    if (width > 0 && (width !== value.width || letters !== value.letters))
+      size.value = { width, letters };
+  };
+  new ResizeObserver(measure).observe(host);
+  addEventListener('beforeprint', () => (printing.value = true));
+  addEventListener('afterprint', () => (printing.value = false));
+  mount(host, () => {
+    const { value: figures } = workbook.figures.shown;
+    host.hidden = figures.length === 0;
+    host.className = `figures ${stand().value}`;
+    if (figures.length === 0) return '';
+    requestAnimationFrame(measure);
+    return view(figures, printing.value ? paper : size.value, workbook, shell);
+  });
+}
+
+function view(figures: readonly FigureView[], size: Size, workbook: Workbook, shell: Shell) {
+  const how = stand().value;
+  const tall = how === 'tall';
+  return html`
+    <header>
+      <button
+        class="fold"
+        aria-expanded=${how !== 'shut'}
+        aria-controls="figure-list"
+        @click=${() => setStand(how === 'shut' ? 'open' : 'shut')}
+      >
+        ${icon(how === 'shut' ? ChevronUp : ChevronDown)}
+        <h2>Figures</h2>
+        <i>${how === 'shut' ? figures.map(({ title }) => title).join(' · ') : figures.length}</i>
+      </button>
+      <button
+        class="glyph"
+        aria-label="Add a figure"
+        title="Add a figure"
+        @click=${() => shell.open('figure')}
+      >
+        ${icon(Plus)}
+      </button>
+      <button
+        class="glyph"
+        aria-label="Figures over the whole page"
+        title="Figures over the whole page"
+        aria-pressed=${tall}
+        @click=${() => setStand(tall ? 'open' : 'tall')}
+      >
+        ${icon(tall ? Minimize2 : Maximize2)}
+      </button>
+    </header>
+    <div
+      class="figure-list"
+      id="figure-list"
+      tabindex=${how === 'shut' ? -1 : 0}
+      role="group"
+      aria-label="Figures of this sheet"
+    >
+      ${repeat(
+        figures,
+        ({ id }) => id,
+        (figure) => card(figure, size, workbook, shell),
+      )}
+    </div>
+  `;
+}
+
+function card(figure: FigureView, size: Size, workbook: Workbook, shell: Shell) {
+  const { id, title, kindName, made } = figure;
+  const [lead = '', ...rest] = 'reason' in made ? [made.reason] : made.sentences;
+  return html`<figure class="figure" data-figure=${id}>
+    <figcaption>
+      <div>
+        <h3>${title}</h3>
+        <p class=${'reason' in made ? 'faint' : ''}>${written(lead)}</p>
+      </div>
+      <button
+        class="glyph more"
+        aria-label="Menu of ${title}"
+        aria-haspopup="menu"
+        @click=${(event: Event) => openFigureMenu(event, figure, workbook, shell)}
+        @keydown=${(event: KeyboardEvent) => figureKey(event, figure, workbook, shell)}
+      >
+        ${icon(Ellipsis)}
+      </button>
+    </figcaption>
+    ${
+      'reason' in made || size.width === 0
+        ? ''
+        : guard([made, size], () =>
+            svgOf(made.draw(pageTheme, size), `${kindName}: ${title}. ${lead}`),
+          )
+    }
+    ${
+      rest.length > 0
+        ? html`<details>
+            <summary>In words</summary>
+            <ul>
+              ${rest.map((sentence) => html`<li>${written(sentence)}</li>`)}
+            </ul>
+          </details>`
+        : ''
+    }
+  </figure>`;
+}
