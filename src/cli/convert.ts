@@ -5,6 +5,7 @@ import type { Document } from '../book/types.ts';
 import { connectEngine, isFunction, valuesFor } from '../engine/index.ts';
 import { newBookFrom } from '../files/in/newBook.ts';
 import { readForeign } from '../files/in/read.ts';
+import { fixturesIn } from '../files/photometric/shelf.ts';
 import { filesOf, outForms } from '../files/out/forms.ts';
 import { contentOf, countingMeans } from './openfile.ts';
 import { Unusable, type Io, type Subcommand } from './types.ts';
@@ -32,7 +33,7 @@ export const convert: Subcommand = {
     for (const sentence of leftOut) io.err(`${sentence}\n`);
     if (form === 'json') await io.writeFile(to, writeBook(document));
     else {
-      const engine = connectEngine(createBook(document));
+      const engine = connectEngine(createBook(document), { fixtures: fixturesIn });
       const formulas = options['values'] === undefined ? 'live' : 'values';
       const files = await filesOf(document, valuesFor(document, engine), form, { formulas });
       for (const { sheet, content } of files) await io.writeFile(pathOf(to, sheet), content);

@@ -2,7 +2,9 @@ import { addFixtures, removeFixture } from '../book/make/fixtures.ts';
 import type { Made } from '../book/make/made.ts';
 import { fixturesOf, keyOf } from '../book/fixtures.ts';
 import type { Book } from '../book/types.ts';
-import { takeFile, textOf, tiltFileOf } from '../files/photometric/take.ts';
+import { tableText } from '../files/in/bytes.ts';
+import { takeFile, tiltFileOf } from '../files/photometric/take.ts';
+import { contentOf } from './openfile.ts';
 import { Unusable, type Io } from './types.ts';
 
 /** Puts photometric files on the shelf of a book, each under its name, in place of one of that name. */
@@ -29,20 +31,12 @@ function run(book: Book, made: Made): void {
   if (!ran.ok) throw new Unusable(ran.reason);
 }
 
-async function contentOf(path: string, io: Io): Promise<Uint8Array> {
-  try {
-    return await io.readFile(path);
-  } catch {
-    throw new Unusable(`${path} cannot be read.`);
-  }
-}
-
 /** A tilt file lies beside the file that names it; one that is missing is said in a note. */
 async function tiltBeside(path: string, content: Uint8Array, io: Io): Promise<string | undefined> {
-  const named = tiltFileOf(textOf(content));
+  const named = tiltFileOf(tableText(content));
   if (named === undefined || /[/\\]/.test(named)) return undefined;
   try {
-    return textOf(await io.readFile(path.replace(/[^/\\]*$/, named)));
+    return tableText(await io.readFile(path.replace(/[^/\\]*$/, named)));
   } catch {
     return undefined;
   }

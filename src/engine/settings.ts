@@ -8,7 +8,7 @@ import { ephemeris } from './ephemeris.ts';
 export function callSettings(
   settings: Settings,
   sheet: Sheet | undefined,
-  fixtures: Fixtures | undefined,
+  fixtures?: Fixtures,
 ): CallSettings {
   const { receptor, domeConstant, flatConstant, continuousShare } = settings;
   return {

@@ -142,10 +142,14 @@ class Blinder {
     };
   }
 
-  /** Of a figure the cells stay: they are how it came about. */
+  /** Of a figure the cells stay: they are how it came about. Of a fixture its kind and its numbers. */
   #item(shelf: ShelfName, item: ShelfItem): ShelfItem {
     const figure = shelf === 'figures' ? figureFrom(item) : undefined;
-    if (!figure) return { ...open(item), id: item.id };
+    if (!figure) {
+      const { kind } = item;
+      const kept = shelf === 'fixtures' && kind !== undefined ? { kind } : {};
+      return { ...open(item), ...kept, id: item.id };
+    }
     const blinded = rewriteFigure(figure, (range) => this.#reference(range));
     return figureItem({ ...blinded, title: blank(figure.title) });
   }

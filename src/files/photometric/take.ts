@@ -1,6 +1,7 @@
 import type { Photometry } from '../../../functions/fixture/photometry.ts';
 import type { KeptFile } from '../../book/fixtures.ts';
 import { linesOf } from './words.ts';
+import { tableText } from '../in/bytes.ts';
 import { readPhotometric } from './read.ts';
 import { sha256 } from './sha256.ts';
 
@@ -20,15 +21,6 @@ export type Taken =
     }
   | { readonly ok: false; readonly file: string; readonly reason: string };
 
-/** Older programs write in the alphabet of western Windows. */
-export function textOf(content: Uint8Array): string {
-  try {
-    return new TextDecoder('utf-8', { fatal: true }).decode(content);
-  } catch {
-    return new TextDecoder('windows-1252').decode(content);
-  }
-}
-
 /** The tilt file that an LM-63 file names, if it names one. */
 export function tiltFileOf(text: string): string | undefined {
   for (const line of linesOf(text)) {
@@ -41,7 +33,7 @@ export function tiltFileOf(text: string): string | undefined {
 
 /** Reads a photometric file for the shelf, under its own name or the one given. */
 export function takeFile({ name: file, content }: GivenFile, name?: string, tilt?: string): Taken {
-  const text = textOf(content);
+  const text = tableText(content);
   const read = readPhotometric(text, () => tilt);
   if (!read.ok) return { ok: false, file, reason: read.reason };
   const { photometry, notes } = read;

@@ -101,3 +101,59 @@ describe('evaluate', () => {
     expect(said.err).toContain('cut short or damaged');
   });
 });
+
+describe('evaluate --fixture', () => {
+  const bulb = 'IESNA:LM-63-2002\nTILT=NONE\n1 -1 1 2 1 1 2 0 0 0\n1 1 60\n0 180\n0\n100 100\n';
+  const broken = bulb.replace('100 100', '100 x');
+
+  it('reads photometric files under their names, one after the other', async () => {
+    const files = { 'a.ies': bulb, 'b.ies': bulb.replace('100 100', '400 400') };
+    const said = await halfstop(
+      ['evaluate', '--fixture', 'Key=a.ies', '--fixture=Fill=b.ies', 'FIXTURELUX("key", 2)'].concat(
+        'FIXTURELUX("Fill", 2)',
+        'FIXTUREWATTS("Fill")',
+      ),
+      { files },
+    );
+    expect(lines(said)).toMatchObject([
+      { value: 25, quantity: 'illuminance' },
+      { value: 100 },
+      { value: 60, quantity: 'power' },
+    ]);
+    expect(said.code).toBe(0);
+  });
+
+  it('puts a file in place of the fixture of that name in the book', async () => {
+    const twice = ['--fixture', 'Key=a.ies', '--fixture', 'Key=b.ies'];
+    const files = { 'a.ies': bulb, 'b.ies': bulb.replace('100 100', '400 400') };
+    const said = await halfstop(['evaluate', ...twice, 'FIXTURECANDELA("Key", 0)'], { files });
+    expect(lines(said)).toMatchObject([{ value: 400 }]);
+  });
+
+  it('says the line of a broken file, and works nothing out', async () => {
+    const said = await halfstop(['evaluate', '--fixture', 'Key=a.ies', '1+1'], {
+      files: { 'a.ies': broken },
+    });
+    expect(said.code).toBe(2);
+    expect(said.out).toBe('');
+    expect(said.err).toContain('a.ies: Line 7: “x” is no number; intensity 2 of 2');
+  });
+
+  it('wants a name and a file', async () => {
+    for (const given of ['Key', '=a.ies', 'Key=']) {
+      const said = await halfstop(['evaluate', '--fixture', given, '1+1']);
+      expect(said).toMatchObject({ code: 2, out: '' });
+      expect(said.err).toContain('--fixture wants NAME=FILE');
+    }
+  });
+
+  it('reads the tilt file that lies beside, and says where it is missing', async () => {
+    const tilted = bulb.replace('NONE', 'LAMP.TLT');
+    const files = { 'set/a.ies': tilted, 'set/LAMP.TLT': '1\n2\n0 90\n0.5 1\n' };
+    const ask = ['evaluate', '--fixture', 'Key=set/a.ies', 'FIXTURECANDELA("Key", 0)'];
+    expect(lines(await halfstop(ask, { files }))).toMatchObject([{ value: 50 }]);
+    const alone = await halfstop(ask, { files: { 'set/a.ies': tilted } });
+    expect(lines(alone)).toMatchObject([{ value: 100 }]);
+    expect(alone.err).toContain('It names a tilt file, LAMP.TLT, which was not there');
+  });
+});

@@ -1,0 +1,73 @@
+import { fixturesOf, keyOf, type KeptFixture } from '../fixtures.ts';
+import type { Document, Id, Means, ShelfItem } from '../types.ts';
+import { counted, made, refused, type Made } from './made.ts';
+
+type Without<T> = T extends unknown ? Omit<T, 'id'> : never;
+
+/** A fixture that is to be kept; its name may still be taken. */
+export type NewFixture = Without<KeptFixture>;
+
+const longest = 60;
+
+/** Puts fixtures on the shelf. A name that is taken gets a number behind it. */
+export function addFixtures(
+  document: Document,
+  means: Pick<Means, 'newId'>,
+  fixtures: readonly NewFixture[],
+): Made {
+  const [first] = fixtures;
+  if (!first) return refused('There is no fixture to add.');
+  const taken = new Set(fixturesOf(document).map(({ name }) => keyOf(name)));
+  const items = fixtures.map((fixture): ShelfItem => {
+    const name = freeName(fixture.name, taken);
+    taken.add(keyOf(name));
+    return { ...fixture, name, id: means.newId() };
+  });
+  const label =
+    items.length === 1 ? `Add fixture ${first.name}` : `Add ${counted(items.length, 'fixture')}`;
+  return made(label, [
+    { kind: 'setShelf', shelf: 'fixtures', items: items.map((item) => ({ id: item.id, item })) },
+  ]);
+}
+
+function freeName(wanted: string, taken: ReadonlySet<string>): string {
+  const name = wanted.trim().slice(0, longest) || 'Fixture';
+  if (!taken.has(keyOf(name))) return name;
+  for (let number = 2; ; number += 1) {
+    const other = `${name.slice(0, longest - 6)} ${String(number)}`;
+    if (!taken.has(keyOf(other))) return other;
+  }
+}
+
+/** Another name. Formulas that look the old one up say that it is gone. */
+export function renameFixture(document: Document, id: Id, name: string): Made {
+  const fixture = fixturesOf(document).find((one) => one.id === id);
+  if (!fixture) return refused('That fixture is no longer in the book.');
+  const wanted = name.trim();
+  if (wanted === '') return refused('A fixture needs a name.');
+  if (wanted.length > longest) return refused(`A name has at most ${longest} characters.`);
+  const other = fixturesOf(document).find((one) => keyOf(one.name) === keyOf(wanted));
+  if (other && other.id !== id)
+    return refused(`“${other.name}” is already a fixture of this book.`);
+  if (wanted === fixture.name) return made(`Rename fixture ${wanted}`, []);
+  return put(`Rename fixture ${fixture.name} to ${wanted}`, { ...fixture, name: wanted });
+}
+
+/** Another entry in place of one that was typed in. */
+export function changeFixture(document: Document, id: Id, fixture: NewFixture): Made {
+  const before = fixturesOf(document).find((one) => one.id === id);
+  if (!before) return refused('That fixture is no longer in the book.');
+  return put(`Change fixture ${before.name}`, { ...fixture, name: before.name, id });
+}
+
+export function removeFixture(document: Document, id: Id): Made {
+  const fixture = fixturesOf(document).find((one) => one.id === id);
+  if (!fixture) return refused('That fixture is no longer in the book.');
+  return made(`Remove fixture ${fixture.name}`, [
+    { kind: 'setShelf', shelf: 'fixtures', items: [{ id, item: null }] },
+  ]);
+}
+
+function put(label: string, item: ShelfItem): Made {
+  return made(label, [{ kind: 'setShelf', shelf: 'fixtures', items: [{ id: item.id, item }] }]);
+}
