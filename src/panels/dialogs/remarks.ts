@@ -29,7 +29,7 @@ export function remarks(workbook: Workbook, _shell: Shell): void {
       ${notes.map((sheet) => section(sheet, jump))}
     </div>`;
   });
-  document.querySelectorAll<HTMLElement>('dialog .remarks .chip')[nextOf(workbook)]?.focus();
+  document.querySelectorAll<HTMLElement>('dialog[open] .remarks .chip')[nextOf(workbook)]?.focus();
 }
 
 function section({ title, count, said }: SheetRemarks, jump: (to: Link) => void) {
