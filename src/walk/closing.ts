@@ -56,8 +56,8 @@ function way(stops: number, writing: WritingSettings): string {
 /** Number and unit stay on one line. */
 const inOnePiece = (text: string) => text.replaceAll(' ', '\u00a0');
 
-/** Two decimals are what a hand can set. */
+/** Finer than a hand can set would only be read twice; stops are said in thirds where they are thirds. */
 function write(quantity: QuantityName, value: number, writing: WritingSettings): string {
-  const decimals = quantity === 'share' ? 0 : 2;
-  return inOnePiece(writeQuantity(quantity, value, writing, { decimals }).text);
+  const shown = quantity === 'stops' ? value : Math.round(value * 100) / 100;
+  return inOnePiece(writeQuantity(quantity, shown, writing).text);
 }

@@ -150,10 +150,10 @@ function erased(text: string): string {
 /** The text as the book reads it: `5.6 1/3` in f-numbers means f/5.6 1/3, `85` in lux 85 lx. */
 export function whole(text: string, { quantity, unit }: Pad): string {
   const trimmed = text.trim();
-  if (!/^[-+−]?[\d.,]/.test(trimmed)) return trimmed;
+  // A unit that was written says itself what is meant.
+  if (!/^[-+−]?[\d.,]/.test(trimmed) || /[a-z%°µ×]/i.test(trimmed)) return trimmed;
   if (quantity === 'fNumber') return `f/${trimmed}`;
-  const bare = /^[-+−]?[\d.,/ ]+$/.test(trimmed);
-  return bare && unit !== '' ? `${trimmed} ${unit}` : trimmed;
+  return unit === '' ? trimmed : `${trimmed} ${unit}`;
 }
 
 /** Which keys the text is made of. */

@@ -3,7 +3,8 @@ export function keepAwake(): () => void {
   let lock: WakeLockSentinel | undefined;
   let wanted = true;
   const ask = async (): Promise<void> => {
-    if (!wanted || document.visibilityState !== 'visible') return;
+    const lit = lock !== undefined && !lock.released;
+    if (!wanted || lit || document.visibilityState !== 'visible') return;
     try {
       const given = await navigator.wakeLock.request('screen');
       if (wanted) lock = given;

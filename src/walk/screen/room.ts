@@ -2,6 +2,7 @@ import type { QuantityName } from '../../../functions/quantities/names.ts';
 import { spotOf } from '../../book/look.ts';
 import { done, refused, type Context, type Outcome } from '../../commands/command.ts';
 import { mount } from '../../panels/kit/mount.ts';
+import { spelled } from '../../panels/kit/spelled.ts';
 import { computed, effect, signal, type ReadonlySignal } from '../../panels/kit/signals.ts';
 import type { Screen, Theme } from '../../panels/screen.ts';
 import { verbs } from '../../panels/verbs.ts';
@@ -287,7 +288,8 @@ function told({ reading, standing }: Scene, kept: boolean): string {
   const { verdict, also, wanted, value } = standing;
   const read = [value.text, value.unit].filter(Boolean).join(' ');
   const words = [verdict?.words, also?.words].filter(Boolean).join(', ');
-  if (kept) return `${reading.label}: ${read}, ${words || 'kept'}`;
+  if (kept) return spelled(`${reading.label}: ${read}, ${words || 'kept'}`);
   const goal = wanted.length > 0 ? `, wanted ${wanted.join(', ')}` : '';
-  return `${reading.label}${goal}, ${read === '' ? 'no reading yet' : `${read}, ${words}`}`;
+  const now = read === '' ? 'no reading yet' : [read, words].filter(Boolean).join(', ');
+  return spelled(`${reading.label}${goal}, ${now}`);
 }

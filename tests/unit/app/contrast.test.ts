@@ -17,6 +17,15 @@ const [usual = '', strong = ''] = css.split('@media (prefers-contrast: more)');
 const tokens = pairs(usual);
 const strongTokens = new Map([...tokens, ...pairs(strong)]);
 
+/** The theme beside a meter has one value for each. */
+const dim = new Map(
+  [
+    ...(/\[data-theme='metering'\] \{([^}]*)\}/.exec(css)?.[1] ?? '').matchAll(
+      /--([a-z0-9]+): (#[0-9a-f]{6})/g,
+    ),
+  ].map(([, name = '', value = '']) => [name, value] as const),
+);
+
 /** Relative luminance and contrast ratio as WCAG 2.2 defines them. */
 function luminance(hex: string): number {
   const [r = 0, g = 0, b = 0] = [1, 3, 5].map((at) => {
@@ -78,6 +87,27 @@ describe('WCAG 2.2, 1.4.11: what bounds a field and what marks the focus stand o
   )('%s on %s, %s', (mark, ground, theme) => {
     const ratio = contrast(colour(tokens, mark, theme), colour(tokens, ground, theme));
     expect(ratio).toBeGreaterThanOrEqual(3);
+  });
+});
+
+describe('beside a meter', () => {
+  const value = (name: string) => dim.get(name) ?? `no --${name}`;
+
+  test.each(texts.flatMap((text) => grounds.map((ground) => [text, ground] as const)))(
+    '%s on %s stands out 4.5 to 1',
+    (text, ground) => {
+      expect(contrast(value(text), value(ground))).toBeGreaterThanOrEqual(4.5);
+    },
+  );
+
+  test.each(
+    ['edge', 'lamp'].flatMap((mark) => grounds.slice(0, 3).map((on) => [mark, on] as const)),
+  )('%s on %s stands out 3 to 1', (mark, ground) => {
+    expect(contrast(value(mark), value(ground))).toBeGreaterThanOrEqual(3);
+  });
+
+  test.each([...texts, ...grounds])('--%s shines less than in the dark theme', (name) => {
+    expect(luminance(value(name))).toBeLessThan(luminance(colour(tokens, name, 'dark')));
   });
 });
 

@@ -1,0 +1,270 @@
+import AxeBuilder from '@axe-core/playwright';
+import type { Page } from 'playwright-core';
+import { describe, expect, it, test } from 'vitest';
+import { openApp, type OpenOptions } from '../support/browser.ts';
+import { begin, handOn, ready } from '../support/sheet.ts';
+
+// The loft walked with a phone in the hand. Verdicts are those worked out by hand in
+// templates/harbour-hours/expected.ts.
+
+const phone: OpenOptions = { viewport: { width: 390, height: 844 }, touch: true, mobile: true };
+
+/** What a thumb does in Walk, and what the eye reads there. */
+function thumbOn(page: Page) {
+  const walk = page.locator('dialog.walk');
+  return {
+    walk,
+    point: walk.locator('h1'),
+    verdict: walk.locator('.verdict'),
+    main: walk.locator('.onwards .main'),
+    told: walk.locator('p.unseen[role=status]'),
+    entry: walk.locator('.entry-now'),
+    key: (name: string) => walk.getByRole('button', { name, exact: true }),
+    async keys(...names: readonly string[]) {
+      for (const name of names) await walk.getByRole('button', { name, exact: true }).tap();
+    },
+    async goTo(name: string) {
+      await walk.locator('.count').click();
+      await walk.locator('.readings button', { hasText: name }).first().click();
+    },
+    /** Fractions are set from figures: `f/1.4 1/3`. */
+    figure: async () =>
+      (await walk.locator('.display .figure').innerText()).replace(/\s+/g, ' ').trim(),
+  };
+}
+
+async function walkOf(page: Page, card = 'Harbour Hours') {
+  await begin(page, card);
+  await page.locator('.walk-start:visible').click();
+  const thumb = thumbOn(page);
+  await thumb.walk.waitFor();
+  return thumb;
+}
+
+const says = (read: () => Promise<string>) => expect.poll(read, { timeout: 10_000 });
+
+describe('the loft, walked with a thumb', () => {
+  it('comes to its verdicts on a phone without network', async () => {
+    const { page, context } = await openApp(phone);
+    await begin(page, 'Key, fill and background');
+    await context.setOffline(true);
+    await page.getByRole('button', { name: 'Walk through the readings' }).tap();
+    const thumb = thumbOn(page);
+    await says(() => thumb.point.innerText()).toBe('Key side of face');
+    await thumb.keys('f/2.8');
+    await says(() => thumb.main.innerText()).toBe('Keep f/2.8');
+    await thumb.main.tap();
+    await thumb.main.tap();
+    await says(() => thumb.point.innerText()).toBe('Fill side of face');
+    expect(await thumb.walk.locator('.wanted').innerText()).toContain('wanted f/1.4');
+    await thumb.keys('f/2', '+ 1/3');
+    await thumb.main.tap();
+    await says(() => thumb.verdict.innerText()).toMatch(/1\s*1\/3 stops over/);
+    await says(() => thumb.told.innerText()).toMatch(
+      /^Fill side of face: f\/2 1\/3, 1 1\/3 stops over/,
+    );
+    await thumb.keys('f/1.4', '+ 1/3');
+    await thumb.main.tap();
+    await says(() => thumb.verdict.innerText()).toBe('agrees');
+    expect(await thumb.main.innerText()).toBe('Next: Back light on shoulder');
+    await thumb.main.tap();
+    await thumb.main.tap();
+    expect(await thumb.walk.locator('.count').innerText()).toContain('1 skipped');
+    await thumb.walk.getByRole('button', { name: 'Leave Walk' }).tap();
+    const sheet = handOn(page);
+    await says(() => sheet.read('F13')).toBe('agrees');
+    expect(await sheet.read('C13')).toBe('f/1.4 1/3');
+  });
+
+  it('reads lux, kelvin and tint by their own keys', async () => {
+    const { page } = await openApp(phone);
+    const thumb = await walkOf(page);
+    await thumb.goTo('Rope bench');
+    expect(await thumb.figure()).toBe('85 lx');
+    await thumb.keys('6', '3');
+    await thumb.main.tap();
+    await says(() => thumb.verdict.innerText()).toBe('agrees');
+    await thumb.goTo('Fill colour');
+    await thumb.keys('3', '1', '0', '0');
+    await thumb.main.tap();
+    // 10⁶ / 3100 − 10⁶ / 3200 = 10.1 mired.
+    await says(() => thumb.verdict.innerText()).toBe('10 mired too warm');
+    expect(await thumb.main.innerText()).toBe('Next: tint');
+    await thumb.main.tap();
+    await thumb.keys('0', 'Decimal sign', '0', '0', '2', 'Plus or minus');
+    await thumb.main.tap();
+    await says(thumb.figure).toBe('−0.002');
+  });
+
+  it('says why a reading was refused and keeps what was typed', async () => {
+    const { page } = await openApp(phone);
+    const thumb = await walkOf(page);
+    await thumb.entry.focus();
+    await page.keyboard.type('3 m');
+    await page.keyboard.press('Enter');
+    await says(() => thumb.walk.getByRole('alert').innerText()).toContain('3 m is none of these');
+    expect(await thumb.figure()).toBe('3 m');
+  });
+});
+
+describe('the place in the walk', () => {
+  it('and what was half entered are there again after a reload', async () => {
+    const { page } = await openApp(phone);
+    let thumb = await walkOf(page);
+    await thumb.goTo('Canvas left');
+    await thumb.keys('f/2', '+ 2/3');
+    await page.reload();
+    await ready(page);
+    thumb = thumbOn(page);
+    await says(() => thumb.point.innerText()).toBe('Canvas left');
+    expect(await thumb.figure()).toBe('f/2 2/3');
+    await thumb.main.tap();
+    await says(() => thumb.verdict.innerText()).toMatch(/over/);
+  });
+
+  it('is where the sheet is when one leaves', async () => {
+    const { page } = await openApp(phone);
+    const thumb = await walkOf(page);
+    await thumb.goTo('Canvas right');
+    await page.keyboard.press('Escape');
+    await expect.poll(() => thumb.walk.count()).toBe(0);
+    await says(() => page.locator('.name-box input').inputValue()).toBe('C16');
+  });
+});
+
+describe('with a keyboard', () => {
+  it('a reading is typed as it is written, Enter keeps it and goes on, undo names the point', async () => {
+    const { page } = await openApp();
+    await begin(page, 'Harbour Hours');
+    await page.keyboard.press('F8');
+    const thumb = thumbOn(page);
+    await says(() => thumb.point.innerText()).toBe('Key side of face');
+    await page.keyboard.press('ArrowDown');
+    await says(() => thumb.point.innerText()).toBe('Fill side of face');
+    await page.keyboard.type('f/1.4');
+    await page.keyboard.press('Enter');
+    await says(() => thumb.verdict.innerText()).toBe('agrees');
+    await page.keyboard.type('2 ⅓');
+    await page.keyboard.press('Enter');
+    await says(() => thumb.verdict.innerText()).toMatch(/1\s*1\/3 stops over/);
+    expect(await thumb.key('Undo: Walk: Fill side of face').count()).toBe(1);
+    await page.keyboard.press('Control+z');
+    await says(() => thumb.verdict.innerText()).toBe('agrees');
+    await page.keyboard.press('Enter');
+    await says(() => thumb.point.innerText()).toBe('Back light on shoulder');
+    await page.keyboard.press('ArrowLeft');
+    await says(() => thumb.point.innerText()).toBe('Fill side of face');
+    await page.keyboard.press('Escape');
+    await expect.poll(() => thumb.walk.count()).toBe(0);
+    await says(() => page.locator('.name-box input').inputValue()).toBe('C13');
+  });
+
+  it('a point is added, noted and said to be unreadable', async () => {
+    const { page } = await openApp();
+    const thumb = await walkOf(page);
+    await thumb.walk.getByRole('textbox', { name: 'Name of a point to add' }).fill('Lantern');
+    await page.keyboard.press('Enter');
+    await says(() => thumb.point.innerText()).toBe('Lantern');
+    await thumb.key('Note on this point').click();
+    await page.keyboard.type('hangs low');
+    await thumb.key('Keep the note').click();
+    await says(() => thumb.walk.locator('.note-now').innerText()).toBe('hangs low');
+    await thumb.key('not readable').click();
+    await thumb.goTo('Lantern');
+    await says(() => thumb.walk.locator('.note-now').innerText()).toBe('hangs low, not readable');
+  });
+
+  it('a sheet without readings says so', async () => {
+    const { page } = await openApp();
+    await begin(page, 'Sun');
+    await page.keyboard.press('F8');
+    await says(() => page.locator('.notice').innerText()).toContain('has no readings');
+  });
+});
+
+describe('the screen', () => {
+  it('is kept lit while one walks and let go when one leaves', async () => {
+    const { page } = await openApp({
+      ...phone,
+      before: () => {
+        const count = { asked: 0, released: 0 };
+        Object.assign(window, { lit: count });
+        Object.defineProperty(navigator, 'wakeLock', {
+          value: {
+            request: () => {
+              count.asked += 1;
+              const lock = {
+                released: false,
+                release: () => Promise.resolve((count.released += 1)),
+              };
+              // A browser lets go of the lock by itself when the page goes out of sight.
+              addEventListener('dark', () => (lock.released = true), { once: true });
+              return Promise.resolve(lock);
+            },
+          },
+        });
+      },
+    });
+    const thumb = await walkOf(page);
+    const lit = () => page.evaluate(() => Reflect.get(window, 'lit') as unknown);
+    await expect.poll(lit).toEqual({ asked: 1, released: 0 });
+    const backInSight = () =>
+      page.evaluate(() => document.dispatchEvent(new Event('visibilitychange')));
+    await backInSight();
+    expect(await lit()).toEqual({ asked: 1, released: 0 });
+    await page.evaluate(() => dispatchEvent(new Event('dark')));
+    await backInSight();
+    await expect.poll(lit).toEqual({ asked: 2, released: 0 });
+    await thumb.walk.getByRole('button', { name: 'Leave Walk' }).tap();
+    await expect.poll(lit).toEqual({ asked: 2, released: 1 });
+  });
+
+  it('dims for metering and goes back to what it was', async () => {
+    const { page } = await openApp({ ...phone, theme: 'light' });
+    const thumb = await walkOf(page);
+    const ground = () => thumb.walk.evaluate((box) => getComputedStyle(box).backgroundColor);
+    const bright = await ground();
+    await thumb.key('Dim for metering').tap();
+    expect(await ground()).toBe('rgb(8, 5, 3)');
+    await thumb.key('Dim for metering').tap();
+    expect(await ground()).toBe(bright);
+  });
+
+  test.each(['dark', 'light', 'metering'] as const)(
+    'has nothing serious for axe, %s',
+    async (theme) => {
+      const { page } = await openApp({ ...phone, theme: theme === 'light' ? 'light' : 'dark' });
+      const thumb = await walkOf(page);
+      if (theme === 'metering') await thumb.key('Dim for metering').tap();
+      for (const panel of ['point', 'list']) {
+        if (panel === 'list') await thumb.walk.locator('.count').tap();
+        const { violations } = await new AxeBuilder({ page }).include('dialog.walk').analyze();
+        const serious = violations
+          .filter(({ impact }) => impact === 'serious' || impact === 'critical')
+          .map(({ id, nodes }) => [id, nodes.map(({ html }) => html.slice(0, 160))]);
+        expect(serious).toEqual([]);
+      }
+    },
+  );
+
+  test.each([
+    [360, 740],
+    [390, 844],
+    [820, 1180],
+    [1280, 800],
+  ])('has targets of 44 pixels and no sideways scroll at %i × %i', async (width, height) => {
+    const { page } = await openApp({ ...phone, viewport: { width, height } });
+    const thumb = await walkOf(page);
+    const small = await thumb.walk
+      .locator('button:visible, .switch label:visible')
+      .evaluateAll((all) =>
+        all
+          .map((one) => ({ box: one.getBoundingClientRect(), says: one.textContent?.trim() }))
+          .filter(({ box }) => box.width < 44 || box.height < 44)
+          .map(({ box, says }) => [says, Math.round(box.width), Math.round(box.height)]),
+      );
+    expect(small).toEqual([]);
+    const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+    expect(over).toBeLessThanOrEqual(0);
+  });
+});
