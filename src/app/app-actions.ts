@@ -164,16 +164,6 @@ function bookActions(
       run: async () => fromText(await templateText(sample)),
     },
     {
-      id: 'book.open',
-      name: 'Open a file',
-      group: 'book',
-      keys: ['Ctrl+O'],
-      async run() {
-        const file = await askForFile('.halfstop,.json,application/json');
-        return file ? fromText(await file.text()) : ok;
-      },
-    },
-    {
       id: 'walk.open',
       name: 'Take in a walk of readings',
       group: 'book',

@@ -16,8 +16,10 @@ import { createKeyMap, isTyping } from './keys.ts';
 import type { OpenedBook } from './library.ts';
 import { createMeans } from './means.ts';
 import { createNotices } from './notices.ts';
+import { exchangeActions, takeDroppedFiles, type ExchangeHands } from './exchange-actions.ts';
 import { keptActions } from './kept-actions.ts';
 import { followUpdates } from './offline/updates.ts';
+import { settingsHere } from './place.ts';
 import { createPrinting } from './print.ts';
 import { createShelf } from './shelf.ts';
 import { createWorkbook, lookAt } from './workbook.ts';
@@ -72,6 +74,18 @@ export function startApp(root: HTMLElement): void {
     const outcome = actions.find((one) => one.id === id)?.run(args);
     return outcome && !(outcome instanceof Promise) ? outcome : { ok: true };
   };
+  const tell = (outcome: Outcome) => {
+    if (!outcome.ok) notices.say(outcome.reason, 'refused');
+    else if (outcome.say !== undefined) notices.say(outcome.say);
+  };
+  const exchanging: ExchangeHands = {
+    means,
+    settings: settingsHere(navigator.language),
+    desk: () => desk.value,
+    begin: shelf.begin,
+    tell,
+  };
+  takeDroppedFiles(exchanging);
   const actions: readonly Action[] = [
     ...[...bookCommands, ...walkCommands].map((command) =>
       actionOf(command, () => desk.value?.context),
@@ -89,6 +103,7 @@ export function startApp(root: HTMLElement): void {
       print: () => printing.print(),
       walk: async () => (await walk).open(),
     }),
+    ...exchangeActions(exchanging),
     ...keptActions({ updates }),
   ];
   const keys = createKeyMap(actions);
@@ -116,10 +131,7 @@ export function startApp(root: HTMLElement): void {
       desk: laid,
       keys,
       act,
-      tell: (outcome) => {
-        if (!outcome.ok) notices.say(outcome.reason, 'refused');
-        else if (outcome.say !== undefined) notices.say(outcome.say);
-      },
+      tell,
       choose: ({ id }) => shell.choose(id),
       menu: (on, x, y) => openCellMenu(on, { x, y }, workbook, shell),
       view: () => hand?.view,
@@ -138,9 +150,5 @@ export function startApp(root: HTMLElement): void {
     document.title = page.value === 'book' ? `${title.value} · Halfstop` : 'Halfstop';
   });
   const id = location.hash.slice(1);
-  if (id !== '')
-    void shelf.open(id).then((outcome) => {
-      if (!outcome.ok) notices.say(outcome.reason, 'refused');
-      else if (outcome.say !== undefined) notices.say(outcome.say);
-    });
+  if (id !== '') void shelf.open(id).then(tell);
 }

@@ -21,7 +21,18 @@ export function askForFile(accept: string): Promise<File | undefined> {
 /** Characters that some file systems refuse. */
 const refusedInNames = /[\\/:*?"<>|\p{Cc}]+/gu;
 
-export function saveText(title: string, ending: string, type: string, text: string): void {
+export function saveFile(
+  title: string,
+  ending: string,
+  type: string,
+  content: string | Uint8Array,
+): void {
   const name = title.replace(refusedInNames, ' ').trim() || 'Untitled';
-  saveAs(new Blob([text], { type }), `${name}.${ending}`);
+  // Bytes that lie in shared memory are none a file can be made of: ours never do.
+  const part = typeof content === 'string' ? content : new Uint8Array(content);
+  saveAs(new Blob([part], { type }), `${name}.${ending}`);
+}
+
+export function saveText(title: string, ending: string, type: string, text: string): void {
+  saveFile(title, ending, type, text);
 }

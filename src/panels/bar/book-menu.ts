@@ -5,8 +5,8 @@ import type { Workbook } from '../workbook.ts';
 
 /** Commands on the book as a whole, then what helps. */
 const sections = [
-  ['book.start', 'book.new', 'book.open', 'walk.open'],
-  ['book.saveFile', 'book.exportCsv', 'book.print'],
+  ['book.start', 'book.new', 'book.open', 'book.import', 'walk.open'],
+  ['book.saveFile', 'book.export', 'book.print'],
 ] as const;
 
 export function bookMenu(workbook: Workbook, shell: Shell) {

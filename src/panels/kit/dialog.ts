@@ -8,11 +8,13 @@ export interface DialogOptions {
   readonly className?: string;
   /** Beside the work and not before it: the page stays in reach. */
   readonly modeless?: boolean;
+  /** However it was closed. */
+  readonly closed?: () => void;
 }
 
 /** Opens a dialog that draws `view` until it is closed; focus goes back where it was. */
 export function openDialogBox(options: DialogOptions, view: (close: () => void) => unknown): void {
-  const { title, className = '', modeless = false } = options;
+  const { title, className = '', modeless = false, closed } = options;
   document.querySelector<HTMLDialogElement>(`dialog[data-title="${CSS.escape(title)}"]`)?.close();
   const box = document.createElement('dialog');
   const goBack = wayBack();
@@ -40,6 +42,7 @@ export function openDialogBox(options: DialogOptions, view: (close: () => void) 
   });
   box.addEventListener('close', () => {
     stop();
+    closed?.();
     box.remove();
     goBack();
   });

@@ -43,8 +43,11 @@ export function startPage(workbook: Workbook, shell: Shell) {
         ${card('blank', 'Blank book', 'One sheet with nothing in it.', () =>
           workbook.run(verbs.newBook, { template: null }),
         )}
-        ${card('file', 'Open a file', 'A book you or somebody else saved.', () =>
-          workbook.run(verbs.openFile),
+        ${card(
+          'file',
+          'Open a file',
+          'A book somebody saved, or a sheet of another program: xlsx, ods, CSV.',
+          () => workbook.run(verbs.openFile),
         )}
       </ul>
     </section>
