@@ -25,7 +25,7 @@ export function chosen(handed: Handed, indices: readonly number[]): Kind {
 }
 
 /** The kind that all parts have; hears the first that has another. */
-export function oneKind(handed: Handed, parts: readonly (Part | undefined)[]): Kind {
+function oneKind(handed: Handed, parts: readonly (Part | undefined)[]): Kind {
   let common: Kind = 'any';
   let named: Part | undefined;
   let isKnown = true;

@@ -1,7 +1,7 @@
 import { isWords, together } from './algebra.ts';
 import type { Handed, Rule } from './handed.ts';
-import { chosen, oneKind } from './joining.ts';
-import type { Kind } from './kinds.ts';
+import { chosen } from './joining.ts';
+import { agreed, type Kind } from './kinds.ts';
 import { writtenNumber } from './written.ts';
 
 /** Hears when what is looked for is of another kind than what it is looked for among. */
@@ -19,6 +19,11 @@ export function sought(handed: Handed, key: number, among: number, kinds: readon
   });
 }
 
+/*
+ * One of several cells is found: a list of several kinds is no mistake. Of a list of settings beside
+ * their names one is taken, and which one only its value says; so the result is plain there.
+ */
+
 /** `VLOOKUP(key, table, column)` and `HLOOKUP(key, table, row)`. */
 export const lookUp =
   (axis: 'rows' | 'columns'): Rule =>
@@ -26,18 +31,8 @@ export const lookUp =
     sought(handed, 0, 1, handed.line(1, axis, 1));
     const node = handed.node(2);
     const line = node && writtenNumber(node);
-    return line === undefined || line === null
-      ? undefined
-      : found(handed, handed.line(1, axis, line));
+    return line === undefined || line === null ? undefined : agreed(handed.line(1, axis, line));
   };
-
-/** One of several cells: of their kind where they have one, and remarked on where they have not. */
-function found(handed: Handed, kinds: readonly Kind[]): Kind {
-  return oneKind(
-    handed,
-    kinds.map((kind) => (kind === undefined ? undefined : handed.part(1, kind))),
-  );
-}
 
 export const match: Rule = (handed) => {
   sought(handed, 0, 1, handed.kinds(1));
@@ -46,6 +41,7 @@ export const match: Rule = (handed) => {
 
 export const xLookUp: Rule = (handed) => {
   sought(handed, 0, 1, handed.kinds(1));
+  if (agreed(handed.kinds(2)) === undefined) return undefined;
   return chosen(handed, handed.count > 3 ? [2, 3] : [2]);
 };
 
@@ -53,10 +49,6 @@ export const xLookUp: Rule = (handed) => {
 export const index: Rule = (handed) => {
   const node = handed.node(2);
   const column = node && writtenNumber(node);
-  if (column) return joinedLine(handed.line(0, 'columns', column));
+  if (column) return agreed(handed.line(0, 'columns', column));
   return handed.kind(0);
 };
-
-function joinedLine(kinds: readonly Kind[]): Kind {
-  return kinds.every((kind) => kind === kinds[0]) ? kinds[0] : undefined;
-}

@@ -295,6 +295,22 @@ describe('the check goes through names and sheets', () => {
     expect(remark?.sentence).toContain('D1 is an illuminance');
   });
 
+  it.each([
+    '=VLOOKUP("Speed",{list},2,FALSE)',
+    '=INDEX({list},2,2)',
+    '=XLOOKUP("Speed",A1:A3,B1:B3)',
+    '=HLOOKUP(1,{list},2,FALSE)',
+  ])('takes one of a list of settings of several kinds and says nothing: %s', (formula) => {
+    const { document, engine, spot } = openBook({
+      Walk: [
+        ['Stop', 'f/2.8', formula.replace('{list}', 'A1:B3')],
+        ['Speed', 'ISO 800'],
+        ['Distance', '3 m'],
+      ],
+    });
+    expect(remarksAt(document, engine, spot('C1'))).toEqual([]);
+  });
+
   it('takes a round for plain and says nothing', () => {
     const { document, engine } = openBook({ Walk: [['=B1+1', '=A1*2', '400 lx', '=A1+C1']] });
     expect(checkBook(document, engine)).toEqual([]);
