@@ -28,8 +28,8 @@ export interface Input {
   /** What it may measure; a number without a quantity always fits. Left out for words. */
   readonly quantities?: readonly QuantityName[];
   readonly optional?: true;
-  /** Captions of a column or row that probably holds it, as a pattern. */
-  readonly captions?: RegExp;
+  /** Words over a column, or beside a cell, that probably holds it; the likeliest first. */
+  readonly captions?: readonly RegExp[];
 }
 
 /** Something to choose about a figure. The first choice is the usual one. */

@@ -15,7 +15,7 @@ export const falloff = defineFigure({
       help: 'What this source alone gives there.',
       shape: 'single',
       quantities: ['illuminance'],
-      captions: /own|light|lux/i,
+      captions: [/own/i, /alone/i, /light|lux/i],
     },
     {
       name: 'mark',
@@ -23,7 +23,7 @@ export const falloff = defineFigure({
       help: 'From the face or the lamp to where the light was metered.',
       shape: 'single',
       quantities: ['length'],
-      captions: /stand|distance|away/i,
+      captions: [/stand/i, /distance|away/i],
     },
     {
       name: 'width',
@@ -32,7 +32,7 @@ export const falloff = defineFigure({
       shape: 'single',
       quantities: ['length'],
       optional: true,
-      captions: /width|wide/i,
+      captions: [/width|wide/i],
     },
     {
       name: 'height',
@@ -41,7 +41,7 @@ export const falloff = defineFigure({
       shape: 'single',
       quantities: ['length'],
       optional: true,
-      captions: /height|high/i,
+      captions: [/height|high/i],
     },
   ],
   options: [{ name: 'reach', words: 'Shows', choices: reaches }],

@@ -14,7 +14,7 @@ export const ladder = defineFigure({
       words: 'Points',
       help: 'Names of the points, one a row.',
       shape: 'rows',
-      captions: /point|place|reading of|spot/i,
+      captions: [/point|place|spot/i],
     },
     {
       name: 'read',
@@ -22,7 +22,7 @@ export const ladder = defineFigure({
       help: 'What was read, beside the names: stops, f-numbers or levels.',
       shape: 'rows',
       quantities: ['stops', 'fNumber', 'illuminance', 'luminance'],
-      captions: /from|read|off/i,
+      captions: [/^from/i, /read/i],
     },
     {
       name: 'wanted',
@@ -31,7 +31,7 @@ export const ladder = defineFigure({
       shape: 'rows',
       quantities: ['stops', 'fNumber', 'illuminance', 'luminance'],
       optional: true,
-      captions: /want|plan|target/i,
+      captions: [/want|plan|target/i],
     },
     {
       name: 'level',
@@ -40,7 +40,7 @@ export const ladder = defineFigure({
       shape: 'single',
       quantities: ['fNumber', 'illuminance', 'luminance'],
       optional: true,
-      captions: /taking stop/i,
+      captions: [/taking stop/i],
     },
     {
       name: 'above',
@@ -49,7 +49,7 @@ export const ladder = defineFigure({
       shape: 'single',
       quantities: ['stops'],
       optional: true,
-      captions: /above grey/i,
+      captions: [/above grey/i],
     },
     {
       name: 'below',
@@ -58,7 +58,7 @@ export const ladder = defineFigure({
       shape: 'single',
       quantities: ['stops'],
       optional: true,
-      captions: /below grey/i,
+      captions: [/below grey/i],
     },
     {
       name: 'greySits',
@@ -67,7 +67,7 @@ export const ladder = defineFigure({
       shape: 'single',
       quantities: ['stops'],
       optional: true,
-      captions: /grey sits/i,
+      captions: [/grey sits/i],
     },
     {
       name: 'zeroFromGrey',
@@ -83,7 +83,7 @@ export const ladder = defineFigure({
       help: 'Your own table: stops from grey in its first column, the signal there in its second.',
       shape: 'pairs',
       optional: true,
-      captions: /signal/i,
+      captions: [/signal/i],
     },
   ],
   options: [

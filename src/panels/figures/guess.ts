@@ -1,6 +1,5 @@
 import type { FigureKind, Input } from '../../figures/figure.ts';
 import { columnCaption, rowCaption } from '../../check/captions.ts';
-import type { CellPlace } from '../../engine/types.ts';
 import type { SheetSelection } from '../../session/session.ts';
 import { blockAddress } from '../views/address.ts';
 import type { Look } from '../views/look.ts';
@@ -71,26 +70,28 @@ function tableOf({ document }: Look, sheet: string, { ranges, focus }: SheetSele
   return { sheet, top, bottom, columns: chosen, row: focus.row };
 }
 
-/** The column that fits best by what it measures, then by its heading, then the leftmost. */
+/** The column that fits best by its heading and by what it measures, then the leftmost. */
 function columnFor(look: Look, input: Input, table: Table, taken: Set<number>): string | undefined {
   const { sheet, top, bottom, columns } = table;
+  const heading = (column: number) => columnCaption(look.document, sheet, top, column);
   const best = columns
-    .filter((column) => !taken.has(column))
-    .map((column) => {
-      const headed = isHeaded(look, input, { sheet, row: top, column });
-      const fit = fits(look, input, sheet, top, bottom, column);
-      return { column, score: fit ? 1 + (headed ? 2 : 0) : 0, headed };
-    })
-    .filter(({ score, headed }) => score > 0 && (headed || !input.optional))
-    .toSorted((a, b) => b.score - a.score || a.column - b.column)[0];
+    .filter((column) => !taken.has(column) && fits(look, input, sheet, top, bottom, column))
+    .map((column) => ({ column, rank: rankOf(input, heading(column)) }))
+    .filter(({ rank }) => rank < unlikely || !input.optional)
+    .toSorted((a, b) => a.rank - b.rank || a.column - b.column)[0];
   if (!best) return undefined;
   taken.add(best.column);
   const { column } = best;
   return blockAddress({ row: top, column }, { row: bottom, column }, 'cells');
 }
 
-const isHeaded = ({ document }: Look, { captions }: Input, { sheet, row, column }: CellPlace) =>
-  captions?.test(columnCaption(document, sheet, row, column)) ?? false;
+const unlikely = 99;
+
+/** Which of the input’s likely words a caption has; 0 for the likeliest. */
+function rankOf({ captions = [] }: Input, caption: string): number {
+  const rank = captions.findIndex((pattern) => pattern.test(caption));
+  return rank < 0 ? unlikely : rank;
+}
 
 function fits(
   { engine }: Look,
@@ -111,22 +112,26 @@ function fits(
 }
 
 /** A cell of the meant row under a fitting heading, else one with a fitting label beside it. */
-function cellFor(look: Look, input: Input, table: Table): string | undefined {
+function cellFor(look: Look, input: Input, { sheet, row, columns }: Table): string | undefined {
   const { document } = look;
-  const { sheet, row, columns } = table;
-  const measures = (place: CellPlace) =>
-    fits(look, input, sheet, place.row, place.row, place.column);
-  const all = document.sheet(sheet)?.columns.length ?? 0;
-  const beside = columns
-    .map((column) => ({ sheet, row, column }))
-    .find((place) => isHeaded(look, input, place) && measures(place));
-  if (beside) return blockAddress(beside, beside, 'cells');
-  for (let at = 0; at < Math.min(looked, document.sheet(sheet)?.rows.length ?? 0); at += 1)
-    for (let column = 1; column < all; column += 1) {
-      const place = { sheet, row: at, column };
-      if (!measures(place)) continue;
-      if (input.captions?.test(rowCaption(document, sheet, at, column)))
-        return blockAddress(place, place, 'cells');
+  const measures = (at: { row: number; column: number }) =>
+    fits(look, input, sheet, at.row, at.row, at.column);
+  const best = columns
+    .map((column) => ({
+      row,
+      column,
+      rank: rankOf(input, columnCaption(document, sheet, row, column)),
+    }))
+    .filter((at) => at.rank < unlikely && measures(at))
+    .toSorted((a, b) => a.rank - b.rank)[0];
+  if (best) return blockAddress(best, best, 'cells');
+  const used = document.sheet(sheet);
+  for (let down = 0; down < Math.min(looked, used?.rows.length ?? 0); down += 1)
+    for (let column = 1; column < (used?.columns.length ?? 0); column += 1) {
+      const at = { row: down, column };
+      if (!measures(at)) continue;
+      if (rankOf(input, rowCaption(document, sheet, down, column)) < unlikely)
+        return blockAddress(at, at, 'cells');
     }
   return undefined;
 }
