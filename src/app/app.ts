@@ -55,10 +55,17 @@ export function startApp(root: HTMLElement): void {
     if (!opened) return;
     const laid = createDesk(opened.id, opened.book, means);
     desk.value = laid;
-    const [loaded, grid] = await Promise.all([heavy, createHand(shell.grid, laid, hear(laid))]);
+    const [loaded, grid] = await Promise.all([
+      heavy,
+      createHand(shell.grid, laid, hear(laid), (caret) => shell.entry.focus(caret)),
+    ]);
     if (desk.value !== laid) return grid.dispose();
     hand = grid;
-    const engine = loaded.connectEngine(laid.book, { clock: now, chance: Math.random });
+    const engine = loaded.connectEngine(laid.book, {
+      clock: now,
+      chance: Math.random,
+      fixtures: loaded.fixturesIn,
+    });
     laid.calculateWith(engine, loaded.createChecker(laid.book, engine));
     grid.focus();
     shell.grid.dataset['ready'] = 'true';
@@ -135,7 +142,7 @@ export function startApp(root: HTMLElement): void {
       choose: ({ id }) => shell.choose(id),
       menu: (on, x, y) => openCellMenu(on, { x, y }, workbook, shell),
       view: () => hand?.view,
-      suggest: (event) => shell.suggest(event),
+      line: shell.entry,
     });
 
   addEventListener('keydown', (event) => {

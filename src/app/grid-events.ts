@@ -1,6 +1,9 @@
 import { take } from '../commands/clipboard.ts';
 import type { Outcome } from '../commands/command.ts';
-import type { GridEvents, GridView } from '../grid/index.ts';
+import type { GridEvents, GridView, Range } from '../grid/index.ts';
+import { fixAtCaret } from '../formula/fix.ts';
+import { writeSheetPrefix } from '../formula/sheetprefix.ts';
+import type { EntryLine } from '../panels/frame.ts';
 import type { MenuOn } from '../panels/page/cell-menu.ts';
 import { blockAddress } from '../panels/views/address.ts';
 import { pasteOrTakeIn } from '../walk/commands.ts';
@@ -18,8 +21,7 @@ export interface GridEars {
   choose(action: Action): void;
   menu(on: MenuOn, x: number, y: number): void;
   view(): GridView | undefined;
-  /** True if the suggestions under the entry line took the key. */
-  suggest(event: KeyboardEvent): boolean;
+  readonly line: EntryLine;
 }
 
 /** A place in a formula where a reference may stand. */
@@ -33,6 +35,24 @@ export function gridEvents(ears: GridEars): GridEvents {
   const put = (event: ClipboardEvent, how: 'copy' | 'cut') =>
     event.clipboardData?.setData('text/plain', take(context, how));
 
+  /** As it is written in a formula on this sheet. */
+  const referenceTo = ({ from, to }: Range, home: string): string => {
+    const { sheet } = session.state;
+    const name = ears.desk.book.document.sheet(sheet)?.properties.name ?? '';
+    return (sheet === home ? '' : writeSheetPrefix(name)) + blockAddress(from, to, 'cells');
+  };
+  /** The next `$` in the reference at the caret of the cell's editor. */
+  const fixed = (event: KeyboardEvent): boolean => {
+    const view = ears.view();
+    const { entry } = session.state;
+    if (event.key !== 'F4' || event.ctrlKey || event.altKey || event.metaKey) return false;
+    const next = view && entry && fixAtCaret(entry.text, view.editorCaret);
+    if (!next) return false;
+    view.setEditorText(next.text, next.caret);
+    session.type({ ...entry, text: next.text });
+    return true;
+  };
+
   return {
     selected: (selection) => session.select(selection),
     edit(spot, text) {
@@ -43,7 +63,7 @@ export function gridEvents(ears: GridEars): GridEvents {
     },
     editing(spot, text) {
       pointed = '';
-      session.type(spot ? { spot, text } : null);
+      session.type(spot ? { sheet: session.state.sheet, spot, text } : null);
     },
     clear: () => tell(act('cells.clear')),
     fill: (from, to) => tell(act('edit.fill', { from, to })),
@@ -58,19 +78,26 @@ export function gridEvents(ears: GridEars): GridEvents {
       tell(pasteOrTakeIn(context, event.clipboardData?.getData('text/plain') ?? '')),
     menu: ({ on, x, y }) => ears.menu(on, x, y),
     key(event, editing) {
-      if (editing && ears.suggest(event)) return true;
+      if (editing && (ears.line.suggest(event) || fixed(event))) return true;
       const action = ears.keys.actionFor(event, editing ? 'typing' : 'grid');
       if (!action) return false;
       ears.choose(action);
       return true;
     },
     point(range, again) {
+      const { entry } = session.state;
+      if (!entry) return false;
+      const { line } = ears;
       const view = ears.view();
-      const text = view?.editorText ?? '';
-      if (!view || !text.startsWith('=')) return false;
-      if (!again && !awaitsReference.test(text)) return false;
-      const reference = blockAddress(range.from, range.to, 'cells');
-      view.insertInEditor(reference, again ? pointed.length : 0);
+      const inCell = view !== undefined && view.editorText !== null;
+      const before = entry.text.slice(0, inCell ? view.editorCaret : line.caret);
+      const instead = again || (pointed !== '' && before.endsWith(pointed));
+      if (!before.startsWith('=') || !(instead || awaitsReference.test(before)))
+        return !inCell && !line.end();
+      const reference = referenceTo(range, entry.sheet);
+      const replaced = instead ? pointed.length : 0;
+      if (inCell) view.insertInEditor(reference, replaced);
+      else line.insert(reference, replaced);
       pointed = reference;
       return true;
     },

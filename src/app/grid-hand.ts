@@ -32,10 +32,12 @@ const steps: Readonly<Record<Move, readonly [rows: number, columns: number]>> = 
   left: [0, -1],
 };
 
+/** `typeOn` gives the focus to the entry line, for an entry that goes on while another sheet is in view. */
 export async function createHand(
   host: HTMLElement,
   desk: Desk,
   events: GridEvents,
+  typeOn: (caret?: number) => void,
 ): Promise<GridHand> {
   const { session } = desk;
   const model = gridModel(desk, () => host.clientWidth);
@@ -46,13 +48,19 @@ export async function createHand(
     selected(selection, origin) {
       if (!following) events.selected(selection, origin);
     },
+    editing(place, text) {
+      if (!following) events.editing?.(place, text);
+    },
   });
 
   const follow = (): void => {
     following = true;
     if (sheet !== session.state.sheet) {
       sheet = session.state.sheet;
+      const caret = view.editorText === null ? undefined : view.editorCaret;
+      view.closeEditor('drop');
       view.refresh();
+      if (session.state.entry) typeOn(caret);
     }
     if (JSON.stringify(view.selection) !== JSON.stringify(session.state.selection))
       view.select(session.state.selection);
@@ -60,6 +68,8 @@ export async function createHand(
   };
 
   desk.onPaint(({ cells, all, structure }) => {
+    const { entry } = session.state;
+    if (entry && !desk.book.document.sheet(entry.sheet)) session.type(null);
     if (structure) view.refresh();
     else if (all) view.paint();
     else view.paint(cells.filter((cell) => cell.sheet === session.state.sheet));

@@ -9,15 +9,19 @@ import { doSteps } from './doing.ts';
 import { selectedCells, sheetInView } from './selected.ts';
 
 /** What was typed into one cell, in the cell or in the entry line. */
-export const type: Command<{ readonly spot: Spot; readonly text: string }> = {
+export const type: Command<{
+  /** The sheet in view, when not said. */
+  readonly sheet?: string;
+  readonly spot: Spot;
+  readonly text: string;
+}> = {
   id: 'cells.type',
   name: 'Type into a cell',
   group: 'edit',
-  run(context, { spot, text }) {
-    const sheet = sheetInView(context);
+  run(context, { sheet = sheetInView(context).id, spot, text }) {
     const { document } = context.book;
-    const place = { sheet: sheet.id, ...spot };
-    const words = rowCaption(document, sheet.id, spot.row, spot.column);
+    const place = { sheet, ...spot };
+    const words = rowCaption(document, sheet, spot.row, spot.column);
     const about = words === '' ? addressAt(spot) : `${words} (${addressAt(spot)})`;
     const entered = enter(document, context.means, [{ ...place, text }], {
       label: text === '' ? `Clear ${about}` : `Type in ${about}`,

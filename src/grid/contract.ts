@@ -135,9 +135,10 @@ export interface GridEvents {
   /** Escape with nothing to cancel: the next Tab leaves the grid. */
   escapeGrid?(): void;
   /**
-   * A cell or block was pointed at while an editor is open. `true`: taken as a reference (call
-   * `setEditorText` or `insertInEditor`), the editor stays. Otherwise the entry is finished and the
-   * cell selected. Called again with `again` while the pointer drags the same reference larger.
+   * A cell or block was pointed at. `true`: taken as a reference in an entry, be it in the open editor
+   * (call `insertInEditor`) or in one of the host's own, and the entry goes on. Otherwise an open editor
+   * is finished and the cell selected. Called again with `again` while the pointer drags the same
+   * reference larger.
    */
   point?(range: Range, again: boolean): boolean;
   /** Where Enter and Tab go instead of to the neighbour, as in Walk order. */
@@ -170,8 +171,10 @@ export interface GridView {
   closeEditor(how?: 'keep' | 'drop', then?: Move): boolean;
   /** The text in the open editor; null if none is open. */
   readonly editorText: string | null;
-  /** The entry line types: the open editor follows. Does not call `editing`. */
-  setEditorText(text: string): void;
+  /** Where the caret of the open editor is; 0 if none is open. */
+  readonly editorCaret: number;
+  /** The entry line types: the open editor follows, its caret at the end if not said. Does not call `editing`. */
+  setEditorText(text: string, caret?: number): void;
   /** Puts text at the caret of the open editor, replacing `replace` characters before it. Calls `editing`. */
   insertInEditor(text: string, replace?: number): void;
   /** Shows a sentence at a cell (a refused command, say) until the next key or click. */

@@ -14,6 +14,19 @@ export type DialogName =
   | 'about'
   | 'function';
 
+/** The entry line, as those use it who write into it from elsewhere. */
+export interface EntryLine {
+  /** A key pressed while a cell is being typed in: true if the suggestions took it. */
+  suggest(event: KeyboardEvent): boolean;
+  readonly caret: number;
+  /** Puts text at the caret in place of as many characters before it. */
+  insert(text: string, replace: number): void;
+  /** Goes on typing here, at the caret or where it is said to be. */
+  focus(caret?: number): void;
+  /** Ends the entry where it is; false if it was refused, which it says. */
+  end(): boolean;
+}
+
 /** What panels ask of the frame around them. */
 export interface Shell {
   /** An empty element for the grid, sized by the layout. */
@@ -24,8 +37,7 @@ export interface Shell {
   open(dialog: DialogName, about?: string): void;
   /** Runs a command, by way of the dialog that asks for what it needs. */
   choose(id: string): void;
-  /** A key pressed while a cell is being typed in: true if the suggestions took it. */
-  suggest(event: KeyboardEvent): boolean;
+  readonly entry: EntryLine;
   /** Keys as this machine's keyboard writes them. */
   keys(keys: string): string;
 }

@@ -53,7 +53,9 @@ export function openShell(root: HTMLElement, workbook: Workbook, screen: Screen)
       else if (isAsked(id)) shell.open(askedBy[id]);
       else workbook.run(id);
     },
-    suggest: (event) => suggest(event),
+    get entry() {
+      return entry;
+    },
     keys: (keys) => writtenKeys(keys, mac),
   };
   const start = part(root, '.welcome');
@@ -71,7 +73,7 @@ export function openShell(root: HTMLElement, workbook: Workbook, screen: Screen)
   mount(part(root, 'aside.slip'), () => slip(workbook, screen, shell));
   mount(part(root, '.update'), () => readyLine(workbook));
   mount(part(root, '.notices'), () => notice(workbook));
-  const suggest = entryLine(part(root, '.entry'), workbook, shell);
+  const entry = entryLine(part(root, '.entry'), workbook, shell);
   part(root, '.curtain').addEventListener('click', () => (screen.drawer.value = null));
   return shell;
 }

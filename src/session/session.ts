@@ -33,6 +33,13 @@ export interface Clip {
   readonly how: 'copy' | 'cut';
 }
 
+/** What is being typed, and the cell it is for: while it points elsewhere, on a sheet not in view. */
+export interface EntryInProgress {
+  readonly sheet: string;
+  readonly spot: Spot;
+  readonly text: string;
+}
+
 export interface SessionState {
   /** Id of the sheet in view. */
   readonly sheet: string;
@@ -40,7 +47,7 @@ export interface SessionState {
   /** Where each sheet was left, so that coming back finds the same cell. */
   readonly left: ReadonlyMap<string, SheetSelection>;
   /** The entry being typed, wherever it is typed; null when none is. */
-  readonly entry: { readonly spot: Spot; readonly text: string } | null;
+  readonly entry: EntryInProgress | null;
   readonly clip: Clip | null;
 }
 
@@ -50,6 +57,7 @@ export interface SessionState {
  */
 export interface Session {
   readonly state: SessionState;
+  /** An entry in progress goes on: a formula points to other sheets. */
   show(sheet: string): void;
   select(selection: SheetSelection): void;
   selectBlock(block: Block, kind?: BlockKind): void;
@@ -98,7 +106,7 @@ export function createSession(firstSheet: string): Session {
     show(sheet) {
       if (sheet === state.sheet) return;
       const left = new Map(state.left).set(state.sheet, state.selection);
-      change({ sheet, left, selection: left.get(sheet) ?? at(0, 0), entry: null });
+      change({ sheet, left, selection: left.get(sheet) ?? at(0, 0) });
     },
     select: (selection) => change({ selection }),
     selectBlock: (block, kind) => change({ selection: over(block, kind) }),

@@ -527,6 +527,7 @@ describe.each<{ kind: Kind }>([{ kind: 'sheet' }, { kind: 'plain' }])(
         window.bench.pointing = true;
       });
       await page.keyboard.type('=SUM(');
+      await forget(page);
       await drag(page, await middle(page, 7, 1), await middle(page, 8, 2));
       const pointed = await told(page, 'point');
       expect(pointed[0]).toEqual([block(at(7, 1), at(7, 1)), false]);
@@ -534,6 +535,36 @@ describe.each<{ kind: Kind }>([{ kind: 'sheet' }, { kind: 'plain' }])(
       await page.evaluate(() => window.bench.view.insertInEditor('B8:C9'));
       expect(await page.evaluate(() => window.bench.view.editorText)).toBe('=SUM(B8:C9');
       expect((await selection(page)).focus).toEqual(at(5, 4));
+    });
+
+    test('with no editor open, the host may take a click or a drag for an entry of its own', async () => {
+      const page = await openGrid(kind);
+      await click(page, 5, 4);
+      await page.evaluate(() => {
+        window.bench.pointing = true;
+        window.bench.told.length = 0;
+      });
+      await drag(page, await middle(page, 7, 1), await middle(page, 8, 2));
+      const pointed = await told(page, 'point');
+      expect(pointed[0]).toEqual([block(at(7, 1), at(7, 1)), false]);
+      expect(pointed.at(-1)).toEqual([block(at(7, 1), at(8, 2)), true]);
+      expect(await told(page, 'selected')).toEqual([]);
+      expect((await selection(page)).focus).toEqual(at(5, 4));
+    });
+
+    test('the caret of the editor can be read and put', async () => {
+      const page = await openGrid(kind);
+      const carets = await page.evaluate(() => {
+        const { view } = window.bench;
+        const closed = view.editorCaret;
+        view.openEditor({ row: 5, column: 2 }, '=A1+B2');
+        const opened = view.editorCaret;
+        view.setEditorText('=$A$1+B2', 5);
+        return [closed, opened, view.editorCaret];
+      });
+      expect(carets).toEqual([0, 6, 5]);
+      await page.keyboard.type('0');
+      expect(await page.evaluate(() => window.bench.view.editorText)).toBe('=$A$10+B2');
     });
 
     test('the entry line can write into the open editor', async () => {

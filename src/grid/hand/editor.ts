@@ -86,9 +86,9 @@ export class Editor {
     this.box.removeAttribute('aria-invalid');
   }
 
-  write(text: string): void {
+  write(text: string, caret = text.length): void {
     this.box.value = text;
-    this.box.setSelectionRange(text.length, text.length);
+    this.box.setSelectionRange(caret, caret);
     this.grow();
   }
 

@@ -108,7 +108,7 @@ export class Entry {
     this.changed(this.editor.box.value);
   }
 
-  /** A click while an entry is open may mean a reference. True if the host took it as one. */
+  /** A click may mean a reference, in this entry or in one of the host's. True if it took it as one. */
   point(spot: Spot, again: boolean): boolean {
     if (spot.on !== 'cell' || !this.events.point) return false;
     const start = again && this.pointing ? this.pointing : spot.place;

@@ -26,7 +26,7 @@ export class Gestures implements PointerListener {
 
   press(spot: Spot, how: { shift: boolean; ctrl: boolean; touch: boolean }): boolean {
     const { entry, model, surface } = this;
-    if (entry.isOpen && entry.point(spot, false)) return true;
+    if (entry.point(spot, false)) return true;
     if (!entry.close()) return false;
     const kind = kindOf(spot);
     const place = this.placeOf(spot);
@@ -42,10 +42,11 @@ export class Gestures implements PointerListener {
 
   drag(spot: Spot, touch: boolean): void {
     const { entry, model, surface } = this;
-    if (entry.isOpen) {
-      if (entry.isPointing) entry.point(spot, true);
+    if (entry.isPointing) {
+      entry.point(spot, true);
       return;
     }
+    if (entry.isOpen) return;
     const lead = this.placeOf(spot);
     if (samePlace(lead, surface.selection.lead)) return;
     const next = select.extend(surface.selection, lead, model);

@@ -96,8 +96,12 @@ export class HandView implements GridView {
     return this.entry.editor.text;
   }
 
-  setEditorText(text: string): void {
-    if (this.entry.isOpen) this.entry.editor.write(text);
+  get editorCaret(): number {
+    return this.entry.isOpen ? this.entry.editor.box.selectionStart : 0;
+  }
+
+  setEditorText(text: string, caret?: number): void {
+    if (this.entry.isOpen) this.entry.editor.write(text, caret);
   }
 
   insertInEditor(text: string, replace = 0): void {

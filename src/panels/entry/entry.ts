@@ -1,10 +1,11 @@
 import { html } from 'lit-html';
 import { live } from 'lit-html/directives/live.js';
+import { fixAtCaret } from '../../formula/fix.ts';
 import { tokensOf } from '../../formula/tokens.ts';
 import { mount } from '../kit/mount.ts';
 import { computed, signal } from '../kit/signals.ts';
 import { shown } from '../kit/written.ts';
-import type { Shell } from '../frame.ts';
+import type { EntryLine, Shell } from '../frame.ts';
 import type { Workbook } from '../workbook.ts';
 import { helper, type HelperState } from './helper.ts';
 import { nameBox } from './name-box.ts';
@@ -13,11 +14,7 @@ import { accept, stemAt, suggest } from './suggest.ts';
 type Then = Parameters<Workbook['enter']>[1];
 
 /** Where formulas and readings are written, with what the words could mean and what it comes to. */
-export function entryLine(
-  host: HTMLElement,
-  workbook: Workbook,
-  shell: Shell,
-): (event: KeyboardEvent) => boolean {
+export function entryLine(host: HTMLElement, workbook: Workbook, shell: Shell): EntryLine {
   const caret = signal(0);
   const chosen = signal(0);
   const dismissed = signal('');
@@ -61,9 +58,22 @@ export function entryLine(
     if (document.activeElement === input) input?.setSelectionRange(next.caret, next.caret);
     return true;
   };
-  const end = (then: Then) => {
+  const end = (then: Then): boolean => {
     const taken = workbook.enter(workbook.entry.value.text, then);
     reason.value = taken === true ? '' : taken;
+    return taken === true;
+  };
+  const caretNow = () => Math.min(caret.value, workbook.entry.value.text.length);
+  /** Text and caret at once, also where they were not typed here. */
+  const write = (text: string, at: number) => {
+    type(text, at);
+    field()?.setSelectionRange(at, at);
+  };
+  /** The next `$` in the reference at the caret. */
+  const fix = (): boolean => {
+    const next = fixAtCaret(workbook.entry.value.text, field()?.selectionStart ?? 0);
+    if (next) write(next.text, next.caret);
+    return next !== undefined;
   };
 
   /** Arrows, Tab, Enter and Escape belong to the suggestions while there are any. */
@@ -88,6 +98,7 @@ export function entryLine(
     if (onSuggestionKey(event)) void 0;
     else if (event.isComposing) return;
     else if (ending && (typing || event.key === 'Enter')) end(ending[event.shiftKey ? 1 : 0]);
+    else if (event.key === 'F4' && fix()) void 0;
     else if (event.key === 'Escape') {
       reason.value = '';
       workbook.cancel();
@@ -144,7 +155,23 @@ export function entryLine(
     `;
   });
 
-  return onSuggestionKey;
+  return {
+    suggest: onSuggestionKey,
+    get caret() {
+      return caretNow();
+    },
+    insert(words, replace) {
+      const { text } = workbook.entry.value;
+      const start = Math.max(0, caretNow() - replace);
+      write(text.slice(0, start) + words + text.slice(caretNow()), start + words.length);
+    },
+    focus(at = caretNow()) {
+      caret.value = at;
+      field()?.focus();
+      field()?.setSelectionRange(at, at);
+    },
+    end: () => end('stay'),
+  };
 }
 
 /** The entry in its parts; what is no formula has none. */

@@ -4,21 +4,25 @@ import { isError } from '../../../functions/values.ts';
 import { placeAt, quantityAt, typedText } from '../../book/look.ts';
 import type { SessionState } from '../../session/session.ts';
 import type { EntryView, Shown } from '../workbook.ts';
-import { blockAddress } from './address.ts';
+import { addressFrom, blockAddress } from './address.ts';
 import { caption } from '../../check/captions.ts';
 import type { Look } from './look.ts';
 import { show, showCell } from './show.ts';
 
-export function entryView(look: Look, { sheet, selection, entry }: SessionState): EntryView {
+export function entryView(look: Look, state: SessionState): EntryView {
   const { document, engine } = look;
+  const { selection, entry } = state;
   const { focus, ranges } = selection;
+  const sheet = entry?.sheet ?? state.sheet;
   const at = { sheet, ...(entry?.spot ?? focus) };
   const last = ranges[ranges.length - 1] ?? ranges[0];
   const place = placeAt(document, at);
   const quantity = engine.quantityOf(at);
   const held = place ? typedText(document, place) : '';
   return {
-    address: entry ? blockAddress(at, at, 'cells') : blockAddress(last.from, last.to, last.kind),
+    address: entry
+      ? addressFrom(document, state.sheet, { sheet, from: entry.spot })
+      : blockAddress(last.from, last.to, last.kind),
     label: caption(document, sheet, at.row, at.column),
     text: entry ? entry.text : held,
     typing: entry !== null,
