@@ -36,7 +36,7 @@ export function readRange(
 }
 
 /** A range of one cell where a single value is wanted stands for that cell. */
-export function onlyCell(slot: Slot, cells: readonly RangeCell[]): Exclude<Argument, undefined> {
+export function onlyCell(slot: Slot, cells: readonly RangeCell[]): RangeCell['value'] {
   const [only] = cells;
   return cells.length === 1 && only ? only.value : wrong(slot, 'takes one cell, not a range.');
 }

@@ -5,10 +5,10 @@ import {
   isBlank,
   isError,
   isMeasured,
-  isRange,
   type Argument,
   type FunctionError,
   type Measured,
+  type RangeArgument,
   type Value,
 } from '../values.ts';
 import { inDomain } from './domain.ts';
@@ -18,12 +18,11 @@ import { waitingFor, wrong, wrongType, type Slot } from './slot.ts';
 /** Reads an argument that is no range. */
 export function readSingle(
   slot: Slot,
-  argument: Exclude<Argument, undefined>,
+  argument: Exclude<Argument, undefined | RangeArgument>,
 ): Value | Measured | FunctionError {
   const { parameter } = slot;
   if (isBlank(argument)) return waitingFor(slot, argument.at);
   if (isError(argument)) return argument;
-  if (isRange(argument)) return wrong(slot, 'takes one cell, not a range.');
   if (parameter.kinds) return readMeasured(slot, parameter.kinds, argument);
   if (isMeasured(argument)) return readSingle(slot, argument.value);
   if (parameter.quantity === 'anything') return argument;
