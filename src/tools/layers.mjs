@@ -55,7 +55,7 @@ export const owners = {
   papaparse: ['src/files'],
   hucre: ['src/files'],
   fflate: ['src/files'],
-  saxes: ['src/files'],
+  sax: ['src/files'],
   idb: ['src/storage'],
   'd3-array': ['src/figures'],
   'd3-scale': ['src/figures'],

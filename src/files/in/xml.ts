@@ -1,4 +1,4 @@
-import { SaxesParser } from 'saxes';
+import sax from 'sax';
 import { utf8 } from './bytes.ts';
 import { most, Refused } from './refused.ts';
 
@@ -22,24 +22,25 @@ export function walk(
   named: (name: string) => string,
   handlers: Handlers,
 ): void {
-  const parser = new SaxesParser({ xmlns: false, position: false });
+  const parser = sax.parser(true, { position: false });
   let depth = 0;
-  parser.on('error', () => {
+  parser.onerror = () => {
     throw new Refused(`The part ${part} is damaged.`);
-  });
-  parser.on('doctype', () => {
+  };
+  parser.ondoctype = () => {
     throw new Refused(`The part ${part} declares a document type, which no book of sheets needs.`);
-  });
-  parser.on('opentag', ({ name, attributes }) => {
+  };
+  parser.onopentag = ({ name, attributes }) => {
     depth += 1;
     if (depth > most.depth) throw new Refused(`The part ${part} nests too deep.`);
-    handlers.open?.(named(name), attributes);
-  });
-  parser.on('text', (text) => handlers.text?.(text));
-  parser.on('cdata', (text) => handlers.text?.(text));
-  parser.on('closetag', ({ name }) => {
+    // Namespaces are not looked up, so every attribute is a text.
+    handlers.open?.(named(name), attributes as Attributes);
+  };
+  parser.ontext = (text) => handlers.text?.(text);
+  parser.oncdata = (text) => handlers.text?.(text);
+  parser.onclosetag = (name) => {
     depth -= 1;
     handlers.close?.(named(name));
-  });
+  };
   parser.write(utf8(bytes, part)).close();
 }
