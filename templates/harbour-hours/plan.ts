@@ -7,6 +7,7 @@ import { pointsSheet } from '../key-fill-background/plan.ts';
 import { keyRow } from '../key-fill-background/rows.ts';
 import { harbour, sunSheet } from '../sun/plan.ts';
 import { dimmingSheet } from '../tungsten-dimming/plan.ts';
+import { shelve } from './fixtures.ts';
 import { loft, shed } from './walks.ts';
 
 const purpose = 'How far each reading is from what was planned, and what closes the gap.';
@@ -78,5 +79,6 @@ export function build() {
     if ('reason' in walk) throw new Error(walk.reason);
     run(book, fillWalk(book.document, means, book.document.sheets[index]?.id ?? '', walk).made);
   }
+  shelve(book, means);
   return book;
 }

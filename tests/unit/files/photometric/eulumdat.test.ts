@@ -159,7 +159,7 @@ describe('a broken file is refused whole, with the line', () => {
       46,
       'The file ends before an intensity of plane 1 of 1',
     ],
-    ['too much', `${text()}\r\n\r\n9`, 48, '“9” follows where the file should end'],
+    ['too much', `${text()}\r\n\r\n9`, 49, '“9” follows where the file should end'],
     [
       'no plane where one must be',
       text({ symmetry: 4, planes: [0, 60, 120] }),
