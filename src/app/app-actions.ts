@@ -2,7 +2,6 @@ import { newDocument } from '../book/newdocument.ts';
 import { copyOf } from '../book/content.ts';
 import { figuresOn } from '../book/figures.ts';
 import { readBook } from '../book/form/read.ts';
-import { writeBook } from '../book/form/write.ts';
 import { figuresFor } from '../book/make/figures.ts';
 import type { Document } from '../book/types.ts';
 import { paste, take } from '../commands/clipboard.ts';
@@ -11,8 +10,10 @@ import type { Screen, Theme } from '../panels/screen.ts';
 import type { Action } from './actions.ts';
 import type { Desk } from './desk.ts';
 import { figureActions, type FigureHands } from './figure-actions.ts';
-import { askForFile, saveText } from './file-dialog.ts';
+import { askForFile } from './file-dialog.ts';
+import type { FileDoor } from './file-door.ts';
 import { settingsHere } from './place.ts';
+import type { Versions } from './versions.ts';
 import { sample, templateText } from './templates.ts';
 import { pasteOrTakeIn } from '../walk/commands.ts';
 
@@ -27,6 +28,8 @@ export interface AppHands extends FigureHands {
   open(id: string): Promise<Outcome>;
   remove(id: string): Promise<Outcome>;
   saveRaw(id: string): Promise<Outcome>;
+  readonly versions: Pick<Versions, 'keep'>;
+  readonly files: Pick<FileDoor, 'open' | 'save'>;
   leave(): Promise<Outcome>;
   act(id: string, args: unknown): Outcome;
   find(): void;
@@ -139,6 +142,14 @@ function bookActions(
   const templateOf = (args: unknown) => (args as { template: string | null }).template;
   return [
     {
+      id: 'book.open',
+      name: 'Open a file',
+      group: 'book',
+      keys: ['Ctrl+O'],
+      search: ['xlsx', 'ods', 'csv', 'spreadsheet'],
+      run: () => hands.files.open(),
+    },
+    {
       id: 'book.start',
       name: 'Start page',
       group: 'book',
@@ -199,13 +210,11 @@ function bookActions(
       keys: ['Ctrl+S'],
       search: ['download', 'export', 'hand over'],
       unavailable: needsBook,
-      run: withDesk(({ book }) => {
-        const { title } = book.document;
-        saveText(title, 'halfstop.json', 'application/json', writeBook(book.document));
-        return {
-          ok: true,
-          say: `Saved ${title} as a file. The book goes on being kept here as well.`,
-        };
+      run: withDesk(async ({ id, book }) => {
+        const saved = await hands.files.save(id, book);
+        // A version of what the file holds; where none can be kept, the file is there.
+        if (saved.ok) void hands.versions.keep('saved');
+        return saved;
       }),
     },
     {

@@ -10,13 +10,14 @@ import { actionOf, type Action } from './actions.ts';
 import { appActions } from './app-actions.ts';
 import { createDesk, type Desk } from './desk.ts';
 import { createFigures } from './figures.ts';
+import { createFileDoor } from './file-door.ts';
 import { gridEvents } from './grid-events.ts';
 import { createHand, type GridHand } from './grid-hand.ts';
 import { createKeyMap, isTyping } from './keys.ts';
 import type { OpenedBook } from './library.ts';
 import { createMeans } from './means.ts';
 import { createNotices } from './notices.ts';
-import { exchangeActions, takeDroppedFiles, type ExchangeHands } from './exchange-actions.ts';
+import { exchangeActions, importFile, type ExchangeHands } from './exchange-actions.ts';
 import { keptActions } from './kept-actions.ts';
 import { followUpdates } from './offline/updates.ts';
 import { settingsHere } from './place.ts';
@@ -92,13 +93,18 @@ export function startApp(root: HTMLElement): void {
     begin: shelf.begin,
     tell,
   };
-  takeDroppedFiles(exchanging);
+  const files = createFileDoor({
+    ...shelf,
+    tell,
+    other: (file) => importFile(exchanging, file),
+  });
   const actions: readonly Action[] = [
     ...[...bookCommands, ...walkCommands].map((command) =>
       actionOf(command, () => desk.value?.context),
     ),
     ...appActions({
       ...shelf,
+      files,
       screen,
       locale: navigator.language,
       newId: means.newId,
@@ -111,7 +117,7 @@ export function startApp(root: HTMLElement): void {
       walk: async () => (await walk).open(),
     }),
     ...exchangeActions(exchanging),
-    ...keptActions({ updates }),
+    ...keptActions({ ...shelf, updates, files, now, isBookOpen: () => desk.value !== null }),
   ];
   const keys = createKeyMap(actions);
   const workbook = createWorkbook({

@@ -1,4 +1,3 @@
-import { readBook } from '../book/form/read.ts';
 import { writeBook } from '../book/form/write.ts';
 import type { Document, Means, Settings } from '../book/types.ts';
 import type { Outcome } from '../commands/command.ts';
@@ -23,23 +22,11 @@ export interface ExchangeHands {
 }
 
 const ok: Outcome = { ok: true };
-const booksOnly = '.halfstop,.json,application/json';
-const others = '.xlsx,.ods,.csv,.tsv,.txt';
+export const others = '.xlsx,.ods,.csv,.tsv,.txt';
 
-/** Files in and out: books, and the forms of other spreadsheet programs. */
+/** Files in and out in the forms of other spreadsheet programs. */
 export function exchangeActions(hands: ExchangeHands): readonly Action[] {
   return [
-    {
-      id: 'book.open',
-      name: 'Open a file',
-      group: 'book',
-      keys: ['Ctrl+O'],
-      search: ['xlsx', 'ods', 'csv', 'spreadsheet'],
-      async run() {
-        const file = await askForFile(`${booksOnly},${others}`);
-        return file ? openFile(hands, file) : ok;
-      },
-    },
     {
       id: 'book.import',
       name: 'Import',
@@ -61,15 +48,8 @@ export function exchangeActions(hands: ExchangeHands): readonly Action[] {
   ];
 }
 
-/** A book is opened; anything else is looked at first. */
-export async function openFile(hands: ExchangeHands, file: File): Promise<Outcome> {
-  const start = await file.slice(0, 64).text();
-  if (!/^\uFEFF?\s*\{/.test(start)) return importFile(hands, file);
-  const read = readBook(await file.text());
-  return read.ok ? hands.begin(read.document) : read;
-}
-
-async function importFile(hands: ExchangeHands, file: File): Promise<Outcome> {
+/** A file of another program: looked at first, then taken in. */
+export async function importFile(hands: ExchangeHands, file: File): Promise<Outcome> {
   const bytes = new Uint8Array(await file.arrayBuffer());
   const state = signal<ImportState>({ kind: 'reading' });
   let work: Exchanging<unknown> | undefined;
@@ -153,20 +133,4 @@ function exportBook(hands: ExchangeHands): Outcome {
     cancel: () => work?.cancel(),
   });
   return ok;
-}
-
-/** A file let go over the window is opened like any other. */
-export function takeDroppedFiles(hands: ExchangeHands): void {
-  const carriesFiles = (event: DragEvent) => event.dataTransfer?.types.includes('Files') === true;
-  addEventListener('dragover', (event) => {
-    if (!carriesFiles(event)) return;
-    event.preventDefault();
-    if (event.dataTransfer) event.dataTransfer.dropEffect = 'copy';
-  });
-  addEventListener('drop', (event) => {
-    if (!carriesFiles(event)) return;
-    event.preventDefault();
-    const file = event.dataTransfer?.files[0];
-    if (file) void openFile(hands, file).then(hands.tell);
-  });
 }

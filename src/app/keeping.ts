@@ -5,9 +5,12 @@ import { createFolding } from '../storage/folding.ts';
 import { createKeeper, type Beginning } from '../storage/keeper.ts';
 import type { Hold } from '../storage/lock.ts';
 import { StorageProblem } from '../storage/problems.ts';
+import { createPace, type Pace } from '../storage/pace.ts';
 import { askToStay } from '../storage/stay.ts';
 import { lengthOf, sizeOf, type BookStore, type KeptPages } from '../storage/store.ts';
+import type { KeptVersion, VersionKind } from '../storage/versions.ts';
 import { foldApart } from './fold.ts';
+import { versionsApart } from './versions-apart.ts';
 
 /** A book on the desk that is kept on this device from now on, or is known not to be. */
 export interface OpenedBook {
@@ -19,6 +22,8 @@ export interface OpenedBook {
   isKept(): boolean;
   /** Writes what is not kept yet; false if that cannot be. */
   keep(): Promise<boolean>;
+  /** Keeps its present state as a version; `undefined` if it is the last version already. */
+  version(kind: VersionKind, name?: string): Promise<KeptVersion | undefined>;
   /** Resolves when everything is kept, or known not to be. */
   close(): Promise<void>;
 }
@@ -26,6 +31,7 @@ export interface OpenedBook {
 export interface Keeping {
   readonly store: BookStore;
   readonly now: () => Date;
+  readonly newId: () => string;
   readonly heard: (state: SaveState) => void;
 }
 
@@ -74,10 +80,31 @@ export async function keepBook(means: Keeping, kept: Kept, book: Book): Promise<
     },
     settle: () => keeper.settle(),
   });
+  let pace: Pace | undefined;
+  const version = async (kind: VersionKind, name = ''): Promise<KeptVersion | undefined> => {
+    await autosave.flush();
+    if (!isKept()) throw new StorageProblem('failed');
+    pace?.kept();
+    const at = means.now().toISOString();
+    const wanted = { job: 'keep', book: id, id: means.newId(), kind, name, at } as const;
+    const answer = await versionsApart(wanted);
+    return 'kept' in answer ? (answer.kept ?? undefined) : undefined;
+  };
+  void means.store.versions
+    .list(id)
+    .then(([newest]) => {
+      if (closed) return;
+      const last = newest ? new Date(newest.at) : means.now();
+      // What cannot be kept now is kept with the next one.
+      const keep = () => void version('automatic').catch(() => undefined);
+      pace = createPace({ now: means.now, later, last, keep });
+    })
+    .catch(() => undefined);
   const isKept = () => !touched || autosave.state.kind !== 'unsaved';
   const stops = [
     book.listen((change) => {
       touched = true;
+      pace?.worked();
       autosave.add(journalLine(change));
     }),
     whenLeft(() => void autosave.flush(), isKept),
@@ -96,8 +123,10 @@ export async function keepBook(means: Keeping, kept: Kept, book: Book): Promise<
       await autosave.flush();
       return isKept();
     },
+    version,
     async close() {
       closed = true;
+      pace?.stop();
       for (const stop of stops) stop();
       await autosave.stop();
       hold.release();
@@ -121,6 +150,7 @@ export function watchBook(means: Keeping, id: string, book: Book): OpenedBook {
     book,
     isKept,
     keep: () => Promise.resolve(isKept()),
+    version: () => Promise.reject(new StorageProblem('elsewhere')),
     close() {
       for (const stop of stops) stop();
       return Promise.resolve();

@@ -1,12 +1,100 @@
+import type { Outcome } from '../commands/command.ts';
 import type { Action } from './actions.ts';
+import { saveArchive } from './archive.ts';
+import type { FileDoor } from './file-door.ts';
 import type { Updates } from './offline/updates.ts';
+import type { Shelf } from './shelf.ts';
 
-export interface KeptHands {
+export interface KeptHands extends Pick<Shelf, 'versions' | 'takeOut' | 'emptyBin' | 'keepWork'> {
   readonly updates: Updates;
+  readonly files: Pick<FileDoor, 'openArchive'>;
+  readonly now: () => Date;
+  isBookOpen(): boolean;
 }
 
+const ok: Outcome = { ok: true };
+const idOf = (args: unknown) => (args as { id: string }).id;
+
 /** Actions on what is kept on this device, beside the open book. */
-export function keptActions({ updates }: KeptHands): readonly Action[] {
+export function keptActions(hands: KeptHands): readonly Action[] {
+  return [
+    ...versionActions(hands),
+    ...binActions(hands),
+    ...archiveActions(hands),
+    ...updateActions(hands),
+  ];
+}
+
+function versionActions({ versions, isBookOpen }: KeptHands): readonly Action[] {
+  const unavailable = () => (isBookOpen() ? undefined : 'Open a book first.');
+  const action = (
+    id: string,
+    name: string,
+    run: Action['run'],
+    search: readonly string[] = [],
+  ): Action => ({ id, name, group: 'book', search, unavailable, run });
+  return [
+    action(
+      'versions.keep',
+      'Keep a version',
+      (args) => versions.keep('named', (args as { name: string }).name),
+      ['save point', 'history', 'snapshot'],
+    ),
+    action('versions.show', 'Versions of this book', () => versions.look(), [
+      'history',
+      'compare',
+      'restore',
+      'earlier',
+      'go back',
+    ]),
+    action('versions.compare', 'Compare versions', (args) => {
+      const { before, after } = args as { before: string; after: string | null };
+      return versions.compare(before, after);
+    }),
+    action('versions.endComparison', 'End the comparison', () => (versions.endComparison(), ok)),
+    action('versions.restore', 'Restore a version', (args) => versions.restore(idOf(args))),
+    action('versions.openApart', 'Open a version as a book of its own', (args) =>
+      versions.openApart(idOf(args)),
+    ),
+    action('versions.remove', 'Remove a version', (args) => versions.remove(idOf(args))),
+  ];
+}
+
+function binActions({ takeOut, emptyBin }: KeptHands): readonly Action[] {
+  return [
+    {
+      id: 'bin.takeOut',
+      name: 'Take a book out of the bin',
+      group: 'book',
+      run: (args) => takeOut(idOf(args)),
+    },
+    { id: 'bin.empty', name: 'Empty the bin', group: 'book', run: () => emptyBin() },
+  ];
+}
+
+function archiveActions({ files, now, keepWork }: KeptHands): readonly Action[] {
+  return [
+    {
+      id: 'archive.save',
+      name: 'Save everything as an archive',
+      group: 'book',
+      search: ['backup', 'zip', 'all books'],
+      async run() {
+        await keepWork();
+        return saveArchive(now());
+      },
+    },
+    {
+      id: 'archive.open',
+      name: 'Take in an archive',
+      group: 'book',
+      search: ['backup', 'zip', 'restore'],
+      run: () => files.openArchive(),
+    },
+  ];
+}
+
+function updateActions({ updates }: KeptHands): readonly Action[] {
   return [
     {
       id: 'app.reload',
@@ -14,14 +102,14 @@ export function keptActions({ updates }: KeptHands): readonly Action[] {
       group: 'view',
       async run() {
         const reason = await updates.take();
-        return reason === undefined ? { ok: true } : { ok: false, reason };
+        return reason === undefined ? ok : { ok: false, reason };
       },
     },
     {
       id: 'app.notNow',
       name: 'Say no more of the new version',
       group: 'view',
-      run: () => (updates.later(), { ok: true }),
+      run: () => (updates.later(), ok),
     },
   ];
 }

@@ -6,6 +6,7 @@ import { holdBook, type Hold, type Locks } from '../storage/lock.ts';
 import { rawText, readPages } from '../storage/pages.ts';
 import { StorageProblem } from '../storage/problems.ts';
 import type { KeptBook, KeptPages } from '../storage/store.ts';
+import type { VersionStore } from '../storage/versionstore.ts';
 import { keepBook, watchBook, type Keeping, type OpenedBook } from './keeping.ts';
 
 export type { OpenedBook } from './keeping.ts';
@@ -19,14 +20,22 @@ export interface Unopened {
 
 export type Opening = OpenedBook | Unopened;
 
-export type LibraryMeans = Pick<Keeping, 'now' | 'heard'> & { readonly newId: () => string };
+export type LibraryMeans = Pick<Keeping, 'now' | 'heard' | 'newId'>;
 
 /** The books of this device: list, open, begin, keep. */
 export interface Library {
+  /** The last changed first; without those in the bin. */
   list(): Promise<readonly KeptBook[]>;
+  /** Those in the bin. What has lain there for thirty days is gone. */
+  binned(): Promise<readonly KeptBook[]>;
   open(id: string): Promise<Opening>;
   begin(document: Document): Promise<OpenedBook>;
+  /** Puts a book in the bin. */
+  bin(id: string): Promise<void>;
+  takeOut(id: string): Promise<void>;
+  /** Takes a book away for good, with its versions. */
   remove(id: string): Promise<void>;
+  readonly versions: VersionStore;
   /** All that is kept of a book, as it lies there, for one that cannot be opened. */
   raw(id: string): Promise<string | undefined>;
 }
@@ -35,6 +44,14 @@ const cutShort =
   'The last change was only half written when this book was kept, so it is left out. Everything before it is here.';
 const rescued =
   'One change in this book cannot be read. Here is the book up to that change, as a book of its own; the damaged one stays as it is.';
+
+const inBin = 'This book is in the bin. Take it out of there first.';
+
+/** So long a book stays in the bin. */
+export const binDays = 30;
+
+const daysBefore = (now: Date, days: number): string =>
+  new Date(now.getTime() - days * 24 * 60 * 60 * 1_000).toISOString();
 
 const free: Hold = { release: () => undefined };
 
@@ -59,9 +76,16 @@ export function openLibrary(means: LibraryMeans): Library {
     read.book.run({ label: 'Rename the book', steps: [{ kind: 'setTitle', title }] });
     return { ...opened, remark: rescued };
   };
+  const binned = async () => (await store.list()).filter((book) => book.binned !== undefined);
+  const alone = async (id: string, work: () => Promise<void>): Promise<void> => {
+    const hold = await holdBook(id, locks);
+    if (!hold) throw new StorageProblem('elsewhere');
+    await work().finally(hold.release);
+  };
   const openAs = async (id: string, hold: Hold | undefined): Promise<Opening> => {
     const pages = await store.read(id);
     if (!pages) return { reason: 'This book is no longer kept on this device.' };
+    if ((await binned()).some((book) => book.id === id)) return { reason: inBin };
     const read = readPages(pages);
     if (!read.ok) {
       const rescued = 'done' in read ? await rescue(pages, read.done) : undefined;
@@ -74,7 +98,15 @@ export function openLibrary(means: LibraryMeans): Library {
   };
 
   return {
-    list: () => store.list(),
+    list: async () => (await store.list()).filter((book) => book.binned === undefined),
+    async binned() {
+      const books = await binned();
+      const old = books.filter(
+        ({ binned: since = '' }) => since <= daysBefore(means.now(), binDays),
+      );
+      for (const { id } of old) await store.remove(id);
+      return books.filter((book) => !old.includes(book));
+    },
     async open(id) {
       const hold = await holdBook(id, locks);
       let opening: Opening | undefined;
@@ -90,11 +122,10 @@ export function openLibrary(means: LibraryMeans): Library {
         { snapshot: { text: writeBook(document), remains: null }, journal: [] },
         createBook(document),
       ),
-    async remove(id) {
-      const hold = await holdBook(id, locks);
-      if (!hold) throw new StorageProblem('elsewhere');
-      await store.remove(id).finally(hold.release);
-    },
+    bin: (id) => alone(id, () => store.bin(id, means.now().toISOString())),
+    takeOut: (id) => store.bin(id, null),
+    remove: (id) => alone(id, () => store.remove(id)),
+    versions: store.versions,
     async raw(id) {
       const pages = await store.read(id);
       return pages && rawText(pages);

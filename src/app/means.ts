@@ -7,7 +7,7 @@ const letters = 'abcdefghijklmnopqrstuvwxyz0123456789';
 /** Ten letters: among a million ids of one book, two alike come once in some thousand books. */
 const idLength = 10;
 
-function newId(): string {
+export function newId(): string {
   const bytes = crypto.getRandomValues(new Uint8Array(idLength));
   return Array.from(bytes, (byte) => letters[byte % letters.length]).join('');
 }

@@ -39,3 +39,17 @@ export function whenWritten(instant: string, now: Date, locale: string): string 
 export function clockWritten(instant: string, locale: string): string {
   return new Intl.DateTimeFormat(locale, { timeStyle: 'short' }).format(new Date(instant));
 }
+
+const kilobyte = 1_000;
+
+/** "48 kB", "1.2 MB". A character is a byte, near enough. */
+export function sizeWritten(characters: number, locale: string): string {
+  const [unit, by] =
+    characters < kilobyte ** 2
+      ? (['kilobyte', kilobyte] as const)
+      : (['megabyte', kilobyte ** 2] as const);
+  const most = unit === 'kilobyte' ? 0 : 1;
+  return new Intl.NumberFormat(locale, { style: 'unit', unit, maximumFractionDigits: most }).format(
+    Math.max(1, characters / by),
+  );
+}

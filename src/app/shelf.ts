@@ -4,10 +4,12 @@ import { signal, type ReadonlySignal } from '../panels/kit/signals.ts';
 import type { SaveView, StartView } from '../panels/workbook.ts';
 import type { SaveState } from '../storage/autosave.ts';
 import { problem } from '../storage/problems.ts';
+import type { KeptBook } from '../storage/store.ts';
 import { saveText } from './file-dialog.ts';
-import { openLibrary, type OpenedBook, type Opening } from './library.ts';
-import { clockWritten, whenWritten } from './place.ts';
+import { binDays, openLibrary, type OpenedBook, type Opening } from './library.ts';
+import { clockWritten, sizeWritten, whenWritten } from './place.ts';
 import { isThere, templates } from './templates.ts';
+import { createVersions, type Versions } from './versions.ts';
 
 export interface ShelfMeans {
   readonly locale: string;
@@ -23,12 +25,20 @@ export interface Shelf {
   readonly save: ReadonlySignal<SaveView>;
   begin(document: Document): Promise<Outcome>;
   open(id: string): Promise<Outcome>;
+  /** Puts a book in the bin; for good, if it lies there already. */
   remove(id: string): Promise<Outcome>;
+  takeOut(id: string): Promise<Outcome>;
+  emptyBin(): Promise<Outcome>;
   /** Saves what is kept of a book as a file, as it lies there, readable or not. */
   saveRaw(id: string): Promise<Outcome>;
   leave(): Promise<Outcome>;
   /** Writes what is not kept yet of the open book; false if that cannot be. */
   keepWork(): Promise<boolean>;
+  readonly versions: Versions;
+  /** The open book’s. */
+  openId(): string | undefined;
+  /** Reads the list anew. */
+  list(): Promise<void>;
 }
 
 const ok: Outcome = { ok: true };
@@ -40,6 +50,7 @@ export function createShelf({ locale, now, newId, lay }: ShelfMeans): Shelf {
     templates: templates.filter(({ id }) => isThere(id)),
     sample: isThere('harbour-hours'),
     kept: [],
+    bin: [],
     busy: true,
   });
   const save = signal<SaveView>({ state: 'saved', sentence: '' });
@@ -48,15 +59,27 @@ export function createShelf({ locale, now, newId, lay }: ShelfMeans): Shelf {
   const heard = (state: SaveState) => (save.value = saveView(state, locale));
   const library = openLibrary({ newId, now, heard });
 
+  const inBin = ({ id, title, size, binned = '' }: KeptBook) => {
+    const until = new Date(Date.parse(binned) + binDays * 24 * 60 * 60 * 1_000).toISOString();
+    const [since, end] = [binned, until].map((at) => whenWritten(at, now(), locale));
+    return {
+      id,
+      title,
+      size: sizeWritten(size, locale),
+      when: `since ${since ?? ''}, until ${end ?? ''}`,
+    };
+  };
   const list = async () => {
     const { trouble: _, ...before } = start.value;
     try {
-      const kept = (await library.list()).map(({ id, title, changed }) => ({
+      const bin = (await library.binned()).map(inBin);
+      const kept = (await library.list()).map(({ id, title, changed, size }) => ({
         id,
         title,
         when: whenWritten(changed, now(), locale),
+        size: sizeWritten(size, locale),
       }));
-      start.value = { ...before, busy: false, kept };
+      start.value = { ...before, busy: false, kept, bin };
     } catch (cause) {
       start.value = { ...before, busy: false, trouble: problem(cause).atStart };
     }
@@ -94,6 +117,17 @@ export function createShelf({ locale, now, newId, lay }: ShelfMeans): Shelf {
       return failed(cause);
     });
   };
+  const begin = (document: Document) => leaving(async () => put(await library.begin(document)));
+  const changing = async (work: () => Promise<void>): Promise<Outcome> => {
+    try {
+      await work();
+      return ok;
+    } catch (cause) {
+      return failed(cause);
+    } finally {
+      await list();
+    }
+  };
   void list();
 
   return {
@@ -107,16 +141,19 @@ export function createShelf({ locale, now, newId, lay }: ShelfMeans): Shelf {
           start.value = { ...start.value, damaged: { id, reason: opening.reason } };
         return outcome;
       }),
-    begin: (document) => leaving(async () => put(await library.begin(document))),
-    async remove(id) {
-      try {
-        await library.remove(id);
-        await list();
-        return ok;
-      } catch (cause) {
-        return failed(cause);
-      }
-    },
+    begin,
+    remove: (id) =>
+      changing(() =>
+        start.value.bin.some((book) => book.id === id) ? library.remove(id) : library.bin(id),
+      ),
+    takeOut: (id) => changing(() => library.takeOut(id)),
+    emptyBin: () =>
+      changing(async () => {
+        for (const { id } of start.value.bin) await library.remove(id);
+      }),
+    openId: () => open?.id,
+    versions: createVersions({ locale, now, library, opened: () => open, begin }),
+    list,
     async saveRaw(id) {
       try {
         const text = await library.raw(id);

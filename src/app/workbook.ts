@@ -22,6 +22,7 @@ import { placeNamed } from './go-to.ts';
 import type { GridHand } from './grid-hand.ts';
 import type { Notices } from './notices.ts';
 import type { Updates } from './offline/updates.ts';
+import type { Versions } from './versions.ts';
 import { createPoints } from './points-of.ts';
 
 export interface WorkbookParts {
@@ -33,6 +34,7 @@ export interface WorkbookParts {
   readonly figures: Figures;
   readonly notices: Notices;
   readonly updates: Updates;
+  readonly versions: Versions;
   /** The grid, once it has loaded. */
   readonly hand: () => GridHand | undefined;
 }
@@ -102,6 +104,8 @@ export function createWorkbook(parts: WorkbookParts): Workbook {
     figures: parts.figures,
     notice: notices.now,
     updateReady: parts.updates.ready,
+    versions: parts.versions.view,
+    comparison: parts.versions.comparison,
     title: view('changed', ({ document }) => document.title, ''),
     settings: view('changed', ({ document }) => ({ ...document.settings }), usualSettings),
     contents: follow(

@@ -11,6 +11,9 @@ export type DialogName =
   | 'add-sheet'
   | 'figure'
   | 'keyboard'
+  | 'versions'
+  | 'keep-version'
+  | 'bin'
   | 'about'
   | 'function';
 

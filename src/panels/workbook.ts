@@ -3,6 +3,7 @@ import type { QuantityName } from '../../functions/quantities/names.ts';
 import type { Format, Phase, Role, Settings, SheetProperties } from '../book/types.ts';
 import type { Spot } from '../session/session.ts';
 import type { Figures } from './figures/seam.ts';
+import type { BinEntry, ComparisonView, VersionsView } from './kept/view.ts';
 import type { ReadonlySignal } from './kit/signals.ts';
 
 /**
@@ -26,6 +27,9 @@ export interface Workbook {
   readonly slip: ReadonlySignal<SlipView>;
   readonly foot: ReadonlySignal<FootView>;
   readonly notice: ReadonlySignal<Notice | null>;
+  /** The versions of the open book, once they were asked for. */
+  readonly versions: ReadonlySignal<VersionsView>;
+  readonly comparison: ReadonlySignal<ComparisonView | null>;
   /** A newer build of the app waits to be let in. */
   readonly updateReady: ReadonlySignal<boolean>;
   readonly commands: ReadonlySignal<readonly CommandEntry[]>;
@@ -236,6 +240,8 @@ export interface KeptEntry {
   readonly title: string;
   /** "today, 14:02". */
   readonly when: string;
+  /** "48 kB". */
+  readonly size: string;
 }
 
 /** A sheet that knows its job. */
@@ -250,6 +256,7 @@ export interface StartView {
   /** Whether the sample book is there to be opened. */
   readonly sample: boolean;
   readonly kept: readonly KeptEntry[];
+  readonly bin: readonly BinEntry[];
   /** Why nothing can be kept on this device, if so. */
   readonly trouble?: string;
   /** A kept book that could not be read, and why. */

@@ -50,7 +50,7 @@ test('a book that is open in another tab cannot be removed from the start page',
   await waitForSaved(first);
   const second = await context.newPage();
   await second.goto(first.url().replace(/#.*/, ''));
-  await second.getByRole('button', { name: /^Remove Untitled book/ }).click();
+  await second.getByRole('button', { name: 'Put Untitled book in the bin' }).click();
   await second.getByText('This book is open in another tab. Close it there first.').waitFor();
   await first.bringToFront();
   await typeDown(first, ['12 lx']);

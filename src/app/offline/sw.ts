@@ -14,7 +14,10 @@ interface Scope {
   readonly registration: { readonly scope: string };
   readonly clients: { matchAll(options: object): Promise<readonly Tab[]> };
   skipWaiting(): Promise<void>;
-  addEventListener<Kind extends keyof Events>(kind: Kind, hear: (event: Events[Kind]) => void): void;
+  addEventListener<Kind extends keyof Events>(
+    kind: Kind,
+    hear: (event: Events[Kind]) => void,
+  ): void;
 }
 
 interface Events {

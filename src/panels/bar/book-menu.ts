@@ -6,6 +6,7 @@ import type { Workbook } from '../workbook.ts';
 /** Commands on the book as a whole, then what helps. */
 const sections = [
   ['book.start', 'book.new', 'book.open', 'book.import', 'walk.open'],
+  ['versions.show', 'versions.keep'],
   ['book.saveFile', 'book.export', 'book.print'],
 ] as const;
 

@@ -1,5 +1,8 @@
 import { figureDialog } from '../figures/dialog.ts';
 import type { DialogName, Shell } from '../frame.ts';
+import { bin } from '../kept/bin.ts';
+import { keepVersion } from '../kept/keep-version.ts';
+import { versions } from '../kept/versions.ts';
 import { openReference } from '../reference/open.ts';
 import type { Workbook } from '../workbook.ts';
 import { about } from './about.ts';
@@ -24,6 +27,9 @@ const dialogs: Readonly<Record<DialogName, Open>> = {
   'add-sheet': addSheet,
   figure: figureDialog,
   keyboard,
+  versions,
+  'keep-version': keepVersion,
+  bin,
   about,
   function: openReference,
   quantity,

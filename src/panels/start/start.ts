@@ -22,6 +22,7 @@ export function startPage(workbook: Workbook, shell: Shell) {
     </header>
     ${trouble ? html`<p class="remark" role="alert">${trouble}</p>` : ''}
     ${damaged ? unreadable(damaged, workbook) : ''} ${kept.length > 0 ? goOn(kept, workbook) : ''}
+    ${aside(workbook, shell)}
     <section aria-labelledby="begin">
       <h2 id="begin">${kept.length > 0 ? 'or begin' : 'begin'}</h2>
       <ul class="cards">
@@ -75,12 +76,12 @@ function goOn(kept: readonly KeptEntry[], workbook: Workbook) {
         (one) =>
           html`<li>
             <button class="kept-book" @click=${() => workbook.run(verbs.openBook, { id: one.id })}>
-              <b>${one.title}</b><span>${one.when}</span>
+              <b>${one.title}</b><span>${one.when}</span><span class="size">${one.size}</span>
             </button>
             <button
               class="glyph"
-              aria-label="Remove ${one.title} from this device"
-              title="Remove from this device"
+              aria-label="Put ${one.title} in the bin"
+              title="Put in the bin"
               @click=${() => workbook.run(verbs.removeBook, { id: one.id })}
             >
               ${icon(Trash2)}
@@ -89,6 +90,27 @@ function goOn(kept: readonly KeptEntry[], workbook: Workbook) {
       )}
     </ul>
   </section>`;
+}
+
+/** What is not in the list: the bin, and everything at once. */
+function aside(workbook: Workbook, shell: Shell) {
+  const { bin, kept } = workbook.start.value;
+  const binned = bin.length === 1 ? '1 book' : `${bin.length} books`;
+  return html`<p class="aside">
+    ${
+      bin.length > 0
+        ? html`<button class="link" @click=${() => shell.open('bin')}>Bin: ${binned}</button>`
+        : ''
+    }
+    ${
+      kept.length > 0
+        ? html`<button class="link" @click=${() => workbook.run(verbs.saveArchive)}>
+            Save everything as an archive
+          </button>`
+        : ''
+    }
+    <button class="link" @click=${() => workbook.run(verbs.openArchive)}>Take in an archive</button>
+  </p>`;
 }
 
 function card(picture: string, title: string, purpose: string, go: () => void) {

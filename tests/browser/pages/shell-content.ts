@@ -158,13 +158,16 @@ export function paperWorkbook(): PaperWorkbook {
       ],
       sample: true,
       kept: [
-        { id: 'a', title: 'Harbour Hours', when: 'today, 14:02' },
-        { id: 'b', title: 'Ice house, second unit', when: '3 November' },
+        { id: 'a', title: 'Harbour Hours', when: 'today, 14:02', size: '48 kB' },
+        { id: 'b', title: 'Ice house, second unit', when: '3 November', size: '1.2 MB' },
       ],
+      bin: [],
       busy: false,
     }),
     title: signal('Harbour Hours'),
     updateReady: signal(false),
+    versions: signal({ busy: false, versions: [] }),
+    comparison: signal(null),
     save: signal({
       state: 'saved' as const,
       sentence: 'Saved 14:02, nothing leaves this device',

@@ -1,0 +1,14 @@
+/** Has a worker do one thing, on a thread of its own, and lets it go. */
+export function apart<Answer>(worker: Worker, question: unknown): Promise<Answer> {
+  return new Promise((resolve, reject) => {
+    worker.addEventListener('message', ({ data }: MessageEvent<Answer>) => {
+      worker.terminate();
+      resolve(data);
+    });
+    worker.addEventListener('error', () => {
+      worker.terminate();
+      reject(new Error('The work on another thread broke off.'));
+    });
+    worker.postMessage(question);
+  });
+}

@@ -1,0 +1,141 @@
+import { readBook } from '../book/form/read.ts';
+import { become } from '../book/make/become.ts';
+import type { Document } from '../book/types.ts';
+import type { Outcome } from '../commands/command.ts';
+import type { ComparisonView, VersionEntry, VersionsView } from '../panels/kept/view.ts';
+import { signal, type ReadonlySignal } from '../panels/kit/signals.ts';
+import { problem } from '../storage/problems.ts';
+import type { KeptVersion, VersionKind } from '../storage/versions.ts';
+import type { Library, OpenedBook } from './library.ts';
+import { sizeWritten, whenWritten, clockWritten } from './place.ts';
+import { versionsApart } from './versions-apart.ts';
+
+export interface VersionsMeans {
+  readonly locale: string;
+  readonly now: () => Date;
+  readonly library: Library;
+  readonly opened: () => OpenedBook | undefined;
+  begin(document: Document): Promise<Outcome>;
+}
+
+/** The versions of the open book. */
+export interface Versions {
+  readonly view: ReadonlySignal<VersionsView>;
+  readonly comparison: ReadonlySignal<ComparisonView | null>;
+  /** Reads the list anew. */
+  look(): Promise<Outcome>;
+  keep(kind: VersionKind, name?: string): Promise<Outcome>;
+  /** Two versions, the earlier first; `null` is the book as it is now. */
+  compare(before: string, after: string | null): Promise<Outcome>;
+  endComparison(): void;
+  /** Puts a version in the place of the present state, which is kept as a version first. */
+  restore(id: string): Promise<Outcome>;
+  /** Opens a version as a book of its own. */
+  openApart(id: string): Promise<Outcome>;
+  remove(id: string): Promise<Outcome>;
+}
+
+const ok: Outcome = { ok: true };
+const noBook: Outcome = { ok: false, reason: 'Open a book first.' };
+const gone: Outcome = { ok: false, reason: 'This version is no longer kept.' };
+const empty: VersionsView = { busy: true, versions: [] };
+
+const titles: Readonly<Record<VersionKind, string>> = {
+  named: 'Kept by name',
+  saved: 'Saved to a file',
+  restored: 'Before a version was restored',
+  automatic: 'While working',
+};
+
+export function createVersions({ locale, now, library, opened, begin }: VersionsMeans): Versions {
+  const view = signal<VersionsView>(empty);
+  const comparison = signal<ComparisonView | null>(null);
+  const store = library.versions;
+
+  const when = (at: string): string => {
+    const day = whenWritten(at, now(), locale);
+    return day.startsWith('today') ? day : `${day}, ${clockWritten(at, locale)}`;
+  };
+  const entry = ({ id, at, kind, name, size, changes }: KeptVersion): VersionEntry => ({
+    id,
+    when: when(at),
+    title: name || titles[kind],
+    named: kind === 'named',
+    size: sizeWritten(size, locale),
+    changes,
+  });
+  const failed = (cause: unknown): Outcome => ({ ok: false, reason: problem(cause).message });
+  const withBook = async (work: (book: OpenedBook) => Promise<Outcome>): Promise<Outcome> => {
+    const book = opened();
+    return book ? work(book).catch(failed) : noBook;
+  };
+  const look = (): Promise<Outcome> =>
+    withBook(async ({ id }) => {
+      try {
+        view.value = { busy: false, versions: (await store.list(id)).map(entry) };
+        return ok;
+      } catch (cause) {
+        view.value = { ...empty, busy: false, trouble: problem(cause).atStart };
+        return ok;
+      }
+    });
+  const titleOf = (id: string | null): string => {
+    if (id === null) return 'The book as it is now';
+    const found = view.value.versions.find((version) => version.id === id);
+    return found ? `${found.title}, ${found.when}` : 'A version';
+  };
+
+  return {
+    view,
+    comparison,
+    look,
+    keep: (kind, name) =>
+      withBook(async (book) => {
+        const kept = await book.version(kind, name);
+        await look();
+        const already = 'Nothing has changed since the last version, so there is no other one.';
+        return { ok: true, say: kept ? `Kept a version: ${entry(kept).title}.` : already };
+      }),
+    compare: (before, after) =>
+      withBook(async (book) => {
+        await book.keep();
+        const answer = await versionsApart({ job: 'compare', book: book.id, before, after });
+        if (!('comparison' in answer)) return gone;
+        const found = answer.comparison;
+        if ('reason' in found) return { ok: false, reason: found.reason };
+        comparison.value = { ...found, before: titleOf(before), after: titleOf(after) };
+        return ok;
+      }),
+    endComparison: () => (comparison.value = null),
+    restore: (id) =>
+      withBook(async (book) => {
+        const text = await store.text(book.id, id);
+        const read = text === undefined ? undefined : readBook(text);
+        if (!read) return gone;
+        if (!read.ok) return read;
+        const name = titleOf(id);
+        await book.version('restored');
+        const made = become(book.book.document, read.document, `Restore “${name}”`);
+        if (!made.ok) return made;
+        const done = book.book.run(made.transaction);
+        if (!done.ok) return done;
+        await look();
+        const say = done.change
+          ? `The book is as it was: ${name}. What stood there before is kept as a version, and undo brings it back.`
+          : 'The book is as it was then already.';
+        return { ok: true, say };
+      }),
+    openApart: (id) =>
+      withBook(async (book) => {
+        const text = await store.text(book.id, id);
+        const read = text === undefined ? undefined : readBook(text);
+        if (!read) return gone;
+        return read.ok ? begin(read.document) : read;
+      }),
+    remove: (id) =>
+      withBook(async (book) => {
+        await store.remove(book.id, [id]);
+        return look();
+      }),
+  };
+}

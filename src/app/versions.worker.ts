@@ -1,0 +1,58 @@
+import { writeBook } from '../book/form/write.ts';
+import { openDatabase } from '../storage/database.ts';
+import { keepVersion, type ToKeep } from '../storage/keepversion.ts';
+import { readPages } from '../storage/pages.ts';
+import type { BookStore } from '../storage/store.ts';
+import type { KeptVersion } from '../storage/versions.ts';
+import { problem, type ProblemKind } from '../storage/problems.ts';
+import { changesInShort, compare } from './comparison.ts';
+
+/** What is asked of the worker. The present state of a book is `null` where a version is named. */
+export type VersionsJob =
+  | ({ readonly job: 'keep' } & Omit<ToKeep, 'text'>)
+  | {
+      readonly job: 'compare';
+      readonly book: string;
+      readonly before: string;
+      readonly after: string | null;
+    };
+
+export type VersionsAnswer =
+  | { readonly kept: KeptVersion | null }
+  | { readonly comparison: ReturnType<typeof compare> }
+  | { readonly problem: ProblemKind };
+
+addEventListener('message', ({ data }: MessageEvent<VersionsJob>) => {
+  const store = openDatabase();
+  void answer(store, data)
+    .catch((cause: unknown): VersionsAnswer => ({ problem: problem(cause).kind }))
+    .then((found) => {
+      store.close();
+      postMessage(found);
+    });
+});
+
+async function answer(store: BookStore, job: VersionsJob): Promise<VersionsAnswer> {
+  if (job.job === 'keep') {
+    const { job: _, ...wanted } = job;
+    const text = await textOf(store, job.book, null);
+    return {
+      kept: (await keepVersion(store.versions, { ...wanted, text }, changesInShort)) ?? null,
+    };
+  }
+  const before = await textOf(store, job.book, job.before);
+  return { comparison: compare(before, await textOf(store, job.book, job.after)) };
+}
+
+/** A version as it was kept, or the book as it is kept now. */
+async function textOf(store: BookStore, book: string, version: string | null): Promise<string> {
+  if (version !== null) {
+    const text = await store.versions.text(book, version);
+    if (text !== undefined) return text;
+    throw new Error('The version is gone.');
+  }
+  const pages = await store.read(book);
+  const read = pages && readPages(pages);
+  if (!read?.ok) throw new Error('The book cannot be read.');
+  return writeBook(read.book.document);
+}

@@ -1,0 +1,69 @@
+import { html } from 'lit-html';
+import { written } from '../kit/written.ts';
+import type { CellChanged, Changed, ComparisonView, SheetChanged } from './view.ts';
+
+/** Two states of a book: what stood there, what stands there. */
+export function comparison({ before, after, book, sheets }: ComparisonView) {
+  return html`
+    <p class="compared"><span>${before}</span> → <span>${after}</span></p>
+    ${
+      book.length + sheets.length === 0
+        ? html`<p class="none">They are the same.</p>`
+        : html`<p class="faint">What was typed, and formulas. Results follow from them.</p>`
+    }
+    ${
+      book.length > 0
+        ? html`<section>
+            <h3>The book</h3>
+            ${table(book.map((one) => row(one, one.what)))}
+          </section>`
+        : ''
+    }
+    ${sheets.map(sheet)}
+  `;
+}
+
+const sheet = ({ title, notes, cells, more }: SheetChanged) =>
+  html`<section>
+    <h3>${title}</h3>
+    ${notes.length > 0 ? html`<p>${notes.join('; ')}</p>` : ''}
+    ${cells.length > 0 ? table(cells.map((cell) => row(cell, label(cell), cell.notes))) : ''}
+    ${more > 0 ? html`<p class="faint">and ${more} cells more</p>` : ''}
+  </section>`;
+
+const label = ({ what, address }: CellChanged) =>
+  html`${what ? html`${what} ` : ''}<small>${address}</small>`;
+
+const table = (rows: readonly unknown[]) =>
+  html`<table class="changes-table">
+    <thead>
+      <tr>
+        <th scope="col">where</th>
+        <th scope="col">was</th>
+        <th scope="col">is</th>
+      </tr>
+    </thead>
+    <tbody>
+      ${rows}
+    </tbody>
+  </table>`;
+
+const row = (
+  { before, after }: Pick<Changed, 'before' | 'after'>,
+  where: unknown,
+  notes: readonly string[] = [],
+) =>
+  html`<tr>
+    <th scope="row">${where}</th>
+    ${
+      before === '' && after === ''
+        ? html`<td colspan="2" class="faint">${notes.join(', ')}</td>`
+        : html`<td>${value(before)}</td>
+            <td>
+              ${value(after)} ${notes.length > 0 ? html`<small>${notes.join(', ')}</small>` : ''}
+            </td>`
+    }
+  </tr>`;
+
+const value = (text: string) =>
+  text === '' ? html`<span class="faint">nothing</span>` : written(text);
