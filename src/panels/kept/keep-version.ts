@@ -15,7 +15,15 @@ export function keepVersion(workbook: Workbook): void {
     return html`<form class="box-body stack" @submit=${keep}>
       <label class="field"
         ><span>Name</span
-        ><input class="input" name="name" required maxlength="80" autocomplete="off" autofocus />
+        ><input
+          class="input"
+          name="name"
+          aria-label="Name of the version"
+          required
+          maxlength="80"
+          autocomplete="off"
+          autofocus
+        />
         <small>A version with a name stays for good: before the recce, as rigged, day 3.</small>
       </label>
       <div class="row end"><button class="button main">Keep it</button></div>
