@@ -1,23 +1,24 @@
 import type { Settings } from '../book/types.ts';
 import { done, refused, type AnyCommand, type Command, type Context } from './command.ts';
 import { doSteps } from './doing.ts';
+import { words } from '../words/words.ts';
 
 export const rename: Command<{ readonly title: string }> = {
   id: 'book.rename',
-  name: 'Title of the book',
+  name: words.commands.bookTitle,
   group: 'book',
   run(context, { title }) {
     const wanted = title.trim();
-    if (wanted === '') return refused('A book has a title.');
+    if (wanted === '') return refused(words.commands.titleNeeded);
     if (wanted === context.book.document.title) return done;
-    return doSteps(context, 'Change the title', [{ kind: 'setTitle', title: wanted }]);
+    return doSteps(context, words.commands.changeTitle, [{ kind: 'setTitle', title: wanted }]);
   },
 };
 
 /** Changes settings of the book. How numbers are shown follows; no number changes. */
 export const settings: Command<Partial<Settings>> = {
   id: 'book.settings',
-  name: 'Settings of the book',
+  name: words.commands.bookSettings,
   group: 'book',
   run(context, changed) {
     const now = context.book.document.settings;
@@ -28,28 +29,28 @@ export const settings: Command<Partial<Settings>> = {
 };
 
 const labels: Partial<Readonly<Record<keyof Settings, string>>> = {
-  illuminance: 'Switch lux and footcandles',
-  length: 'Switch metres and feet',
-  shutter: 'Switch shutter time and angle',
-  fNumber: 'Change how f-numbers are said',
-  clock: 'Switch the 24-hour and the 12-hour clock',
-  decimal: 'Switch decimal point and comma',
-  tolerance: 'Change the tolerance of the book',
-  receptor: 'Change the receptor of readings that do not say',
-  domeConstant: 'Change the constant of the dome',
-  flatConstant: 'Change the constant of the flat receptor',
-  reflectedConstant: 'Change the constant of the spot meter',
-  mainsHertz: 'Change the mains frequency',
-  mainsVolts: 'Change the mains voltage',
-  continuousShare: 'Change the share of a breaker',
-  currency: 'Change the currency',
-  zone: 'Change the time zone',
-  page: 'Change the paper',
+  illuminance: words.commands.switchIlluminance,
+  length: words.commands.switchLength,
+  shutter: words.commands.switchShutter,
+  fNumber: words.commands.changeFNumber,
+  clock: words.commands.switchClock,
+  decimal: words.commands.switchDecimal,
+  tolerance: words.commands.changeBookTolerance,
+  receptor: words.commands.changeReceptor,
+  domeConstant: words.commands.changeDomeConstant,
+  flatConstant: words.commands.changeFlatConstant,
+  reflectedConstant: words.commands.changeReflectedConstant,
+  mainsHertz: words.commands.changeMainsHertz,
+  mainsVolts: words.commands.changeMainsVolts,
+  continuousShare: words.commands.changeBreakerShare,
+  currency: words.commands.changeCurrency,
+  zone: words.commands.changeZone,
+  page: words.commands.changePaper,
 };
 
 function labelOf(changed: Partial<Settings>): string {
   const [key] = Object.keys(changed) as (keyof Settings)[];
-  return (key && labels[key]) ?? 'Change the settings';
+  return (key && labels[key]) ?? words.commands.changeSettings;
 }
 
 const turn = <Key extends keyof Settings>(
@@ -70,22 +71,16 @@ const turn = <Key extends keyof Settings>(
 });
 
 export const unitCommands: readonly AnyCommand[] = [
-  turn('units.illuminance', 'Switch lux and footcandles', 'illuminance', ['lx', 'fc'], ['fc']),
-  turn('units.length', 'Switch metres and feet', 'length', ['m', 'ft'], ['inches']),
-  turn('units.shutter', 'Switch shutter time and angle', 'shutter', ['time', 'angle'], ['degrees']),
+  turn('units.illuminance', words.commands.switchIlluminance, 'illuminance', ['lx', 'fc'], ['fc']),
+  turn('units.length', words.commands.switchLength, 'length', ['m', 'ft'], ['inches']),
+  turn('units.shutter', words.commands.switchShutter, 'shutter', ['time', 'angle'], ['degrees']),
   turn(
     'units.fNumber',
-    'Say f-numbers in thirds, halves, tenths or decimals',
+    words.commands.sayFNumber,
     'fNumber',
     ['thirds', 'halves', 'tenths', 'decimals'],
     ['stops'],
   ),
-  turn(
-    'units.clock',
-    'Switch the 24-hour and the 12-hour clock',
-    'clock',
-    ['24', '12'],
-    ['am', 'pm', 'time'],
-  ),
-  turn('units.decimal', 'Switch decimal point and comma', 'decimal', ['.', ','], ['locale']),
+  turn('units.clock', words.commands.switchClock, 'clock', ['24', '12'], ['am', 'pm', 'time']),
+  turn('units.decimal', words.commands.switchDecimal, 'decimal', ['.', ','], ['locale']),
 ];

@@ -8,6 +8,7 @@ import { joinTable, readTable, split } from '../files/table.ts';
 import { done, refused, type Context, type Outcome } from './command.ts';
 import { carryOut } from './doing.ts';
 import { selectedRegion, sheetInView } from './selected.ts';
+import { words } from '../words/words.ts';
 
 /**
  * Takes the selected block for copying or cutting, and gives it as tab-separated text of what is
@@ -93,7 +94,7 @@ function pasteText(context: Context, text: string): Outcome {
   if (entries.length === 0) return done;
   const entered = enter(context.book.document, context.means, entries, {
     keepGoing: true,
-    label: entries.length === 1 ? 'Paste' : `Paste ${entries.length} cells`,
+    label: words.commands.pasteCells(entries.length),
   });
   if (!entered.ok) return refused(entered.reason);
   const ran = context.book.run(entered.transaction);
@@ -105,10 +106,10 @@ function pasteText(context: Context, text: string): Outcome {
   const { unread } = entered;
   const [first] = unread;
   if (!first) return done;
-  const count = unread.length === 1 ? '1 cell was' : `${unread.length} cells were`;
+  const start = first.text.slice(0, 40);
   return {
     ok: true,
-    say: `${count} left as before. ${addressAt(first)}, "${first.text.slice(0, 40)}": ${first.reason}`,
+    say: words.commands.leftAsBefore(unread.length, addressAt(first), start, first.reason),
   };
 }
 

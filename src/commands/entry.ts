@@ -7,6 +7,7 @@ import type { Spot } from '../session/session.ts';
 import { done, refused, type Command } from './command.ts';
 import { doSteps } from './doing.ts';
 import { selectedCells, sheetInView } from './selected.ts';
+import { words } from '../words/words.ts';
 
 /** What was typed into one cell, in the cell or in the entry line. */
 export const type: Command<{
@@ -16,15 +17,15 @@ export const type: Command<{
   readonly text: string;
 }> = {
   id: 'cells.type',
-  name: 'Type into a cell',
+  name: words.commands.type,
   group: 'edit',
   run(context, { sheet = sheetInView(context).id, spot, text }) {
     const { document } = context.book;
     const place = { sheet, ...spot };
-    const words = rowCaption(document, sheet, spot.row, spot.column);
-    const about = words === '' ? addressAt(spot) : `${words} (${addressAt(spot)})`;
+    const named = rowCaption(document, sheet, spot.row, spot.column);
+    const about = named === '' ? addressAt(spot) : `${named} (${addressAt(spot)})`;
     const entered = enter(document, context.means, [{ ...place, text }], {
-      label: text === '' ? `Clear ${about}` : `Type in ${about}`,
+      label: text === '' ? words.commands.clearOne(about) : words.commands.typeIn(about),
     });
     if (!entered.ok) return refused(entered.reason);
     const ran = context.book.run(entered.transaction);
@@ -37,7 +38,7 @@ export const type: Command<{
 /** Empties the selected cells; what they measure, their role and their format stay. */
 export const clear: Command = {
   id: 'cells.clear',
-  name: 'Clear cells',
+  name: words.commands.clear,
   group: 'edit',
   keys: ['Delete', 'Backspace'],
   search: ['delete', 'empty'],
@@ -50,7 +51,7 @@ export const clear: Command = {
         cell: withEntry(cell, { content: { kind: 'blank' } }),
       }));
     if (cells.length === 0) return done;
-    const label = cells.length === 1 ? 'Clear a cell' : `Clear ${cells.length} cells`;
+    const label = words.commands.clearCells(cells.length);
     return doSteps(context, label, [{ kind: 'setCells', sheet: sheetInView(context).id, cells }]);
   },
 };

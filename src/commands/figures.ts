@@ -8,6 +8,7 @@ import {
 import type { AnyCommand, Command } from './command.ts';
 import { carryOut } from './doing.ts';
 import { sheetInView } from './selected.ts';
+import { words } from '../words/words.ts';
 
 interface OfFigure {
   readonly figure: string;
@@ -16,7 +17,7 @@ interface OfFigure {
 /** A figure of cells of this sheet, under its grid. The dialog asks which kind and which cells. */
 export const add: Command<PlannedFigure> = {
   id: 'figures.add',
-  name: 'Add a figure',
+  name: words.commands.addFigure,
   group: 'figures',
   search: ['chart', 'graph', 'plot', 'diagram', 'ladder', 'falloff'],
   run: (context, planned) =>
@@ -28,7 +29,7 @@ export const add: Command<PlannedFigure> = {
 
 export const change: Command<OfFigure & { readonly planned: PlannedFigure }> = {
   id: 'figures.change',
-  name: 'Change a figure',
+  name: words.commands.changeFigure,
   group: 'figures',
   run: (context, { figure, planned }) =>
     carryOut(context, changeFigure(context.book.document, context.means, figure, planned)),
@@ -37,7 +38,7 @@ export const change: Command<OfFigure & { readonly planned: PlannedFigure }> = {
 /** One up or down among the figures of its sheet. */
 export const move: Command<OfFigure & { readonly way: -1 | 1 }> = {
   id: 'figures.move',
-  name: 'Move a figure',
+  name: words.commands.moveFigure,
   group: 'figures',
   run: (context, { figure, way }) =>
     carryOut(context, moveFigure(context.book.document, figure, way)),
@@ -45,10 +46,10 @@ export const move: Command<OfFigure & { readonly way: -1 | 1 }> = {
 
 export const remove: Command<OfFigure> = {
   id: 'figures.remove',
-  name: 'Remove a figure',
+  name: words.commands.removeFigure,
   group: 'figures',
   run: (context, { figure }) =>
-    carryOut(context, removeFigure(context.book.document, figure), 'Removed the figure.'),
+    carryOut(context, removeFigure(context.book.document, figure), words.commands.removedFigure),
 };
 
 export const figureCommands: readonly AnyCommand[] = [add, change, move, remove];

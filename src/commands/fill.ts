@@ -4,6 +4,7 @@ import type { Block } from '../session/session.ts';
 import { refused, type Command, type Context, type Outcome } from './command.ts';
 import { carryOut } from './doing.ts';
 import { selectedRegion, sheetInView } from './selected.ts';
+import { words } from '../words/words.ts';
 
 function fillOn(context: Context, from: Region, direction: Direction, count: number): Outcome {
   return carryOut(context, fillCells(context.book.document, context.means, from, direction, count));
@@ -12,7 +13,7 @@ function fillOn(context: Context, from: Region, direction: Direction, count: num
 /** The fill handle was dragged from one block over another that contains it. */
 export const fill: Command<{ readonly from: Block; readonly to: Block }> = {
   id: 'edit.fill',
-  name: 'Fill',
+  name: words.commands.fill,
   group: 'edit',
   run(context, { from, to }) {
     const region: Region = {
@@ -29,7 +30,7 @@ export const fill: Command<{ readonly from: Block; readonly to: Block }> = {
       ['left', from.from.column - to.from.column],
     ];
     const way = ways.find(([, count]) => count > 0);
-    if (!way) return refused('There is nothing to fill.');
+    if (!way) return refused(words.commands.nothingToFill);
     const outcome = fillOn(context, region, ...way);
     if (outcome.ok) context.session.selectBlock(to);
     return outcome;
@@ -38,14 +39,14 @@ export const fill: Command<{ readonly from: Block; readonly to: Block }> = {
 
 const fillFromEdge = (direction: 'down' | 'right', keys: string): Command => ({
   id: `edit.fill.${direction}`,
-  name: `Fill ${direction}`,
+  name: words.commands.fillTo(direction),
   group: 'edit',
   keys: [keys],
   search: ['copy', 'continue', 'repeat'],
   run(context) {
     const region = selectedRegion(context);
     const along = direction === 'down' ? 'height' : 'width';
-    if (region[along] < 2) return refused(`Select the cells to fill ${direction} first.`);
+    if (region[along] < 2) return refused(words.commands.selectToFill(direction));
     return fillOn(context, { ...region, [along]: 1 }, direction, region[along] - 1);
   },
 });

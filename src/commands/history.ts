@@ -1,6 +1,7 @@
 import { spotOf } from '../book/look.ts';
 import type { Change } from '../book/types.ts';
 import { refused, type Command, type Context, type Outcome } from './command.ts';
+import { words } from '../words/words.ts';
 
 /** Takes the eye to where something changed. */
 function goTo({ book, session }: Context, { transaction }: Change): void {
@@ -20,29 +21,36 @@ function goTo({ book, session }: Context, { transaction }: Change): void {
   });
 }
 
-function after(context: Context, change: Change | null, said: string, nothing: string): Outcome {
+function after(
+  context: Context,
+  change: Change | null,
+  said: (label: string) => string,
+  nothing: string,
+): Outcome {
   if (!change) return refused(nothing);
   goTo(context, change);
-  return { ok: true, say: `${said}: ${change.transaction.label}` };
+  return { ok: true, say: said(change.transaction.label) };
 }
 
 export const undo: Command = {
   id: 'edit.undo',
-  name: 'Undo',
+  name: words.commands.undo,
   group: 'edit',
   keys: ['Ctrl+Z'],
   search: ['take back'],
   unavailable: ({ book }) =>
-    book.history.done.length > 0 ? undefined : 'There is nothing to undo.',
-  run: (context) => after(context, context.book.undo(), 'Undid', 'There is nothing to undo.'),
+    book.history.done.length > 0 ? undefined : words.commands.nothingToUndo,
+  run: (context) =>
+    after(context, context.book.undo(), words.commands.undone, words.commands.nothingToUndo),
 };
 
 export const redo: Command = {
   id: 'edit.redo',
-  name: 'Redo',
+  name: words.commands.redo,
   group: 'edit',
   keys: ['Ctrl+Shift+Z', 'Ctrl+Y'],
   unavailable: ({ book }) =>
-    book.history.undone.length > 0 ? undefined : 'There is nothing to redo.',
-  run: (context) => after(context, context.book.redo(), 'Redid', 'There is nothing to redo.'),
+    book.history.undone.length > 0 ? undefined : words.commands.nothingToRedo,
+  run: (context) =>
+    after(context, context.book.redo(), words.commands.redone, words.commands.nothingToRedo),
 };

@@ -3,28 +3,21 @@ import type { AxisName } from '../book/types.ts';
 import type { AnyCommand, Command, CommandGroup, Context } from './command.ts';
 import { carryOut } from './doing.ts';
 import { selectedLines, sheetInView } from './selected.ts';
+import { words } from '../words/words.ts';
 
-interface Words {
+interface Kind {
   readonly axis: AxisName;
   readonly group: CommandGroup;
-  readonly before: string;
-  readonly after: string;
-  readonly back: string;
-  readonly on: string;
   readonly keysBefore: readonly string[];
   readonly keysDelete: readonly string[];
   readonly keysBack: readonly string[];
   readonly keysOn: readonly string[];
 }
 
-const kinds: readonly Words[] = [
+const kinds: readonly Kind[] = [
   {
     axis: 'rows',
     group: 'rows',
-    before: 'above',
-    after: 'below',
-    back: 'up',
-    on: 'down',
     keysBefore: ['Ctrl+Alt+='],
     keysDelete: ['Ctrl+Alt+-'],
     keysBack: ['Alt+Shift+ArrowUp'],
@@ -33,10 +26,6 @@ const kinds: readonly Words[] = [
   {
     axis: 'columns',
     group: 'columns',
-    before: 'to the left',
-    after: 'to the right',
-    back: 'left',
-    on: 'right',
     keysBefore: [],
     keysDelete: [],
     keysBack: ['Alt+Shift+ArrowLeft'],
@@ -44,8 +33,8 @@ const kinds: readonly Words[] = [
   },
 ];
 
-function commandsFor(words: Words): readonly AnyCommand[] {
-  const { axis, group } = words;
+function commandsFor(kind: Kind): readonly AnyCommand[] {
+  const { axis, group } = kind;
   const insert = (context: Context, at: number, count: number) =>
     carryOut(
       context,
@@ -62,8 +51,7 @@ function commandsFor(words: Words): readonly AnyCommand[] {
   const move = (context: Context, way: -1 | 1) => {
     const lines = selectedLines(context, axis);
     const [first = 0, last = 0] = [lines[0], lines.at(-1)];
-    if (way < 0 && first === 0)
-      return { ok: false, reason: 'There is nothing before it.' } as const;
+    if (way < 0 && first === 0) return { ok: false, reason: words.commands.nothingBefore } as const;
     const outcome = carry(context, lines, way < 0 ? first - 1 : last + 2);
     if (outcome.ok) follow(context, axis, way);
     return outcome;
@@ -71,7 +59,7 @@ function commandsFor(words: Words): readonly AnyCommand[] {
   /** Lines next to each other, dragged before the line that is at `to`; they stay selected. */
   const moveTo: Command<{ readonly from: number; readonly last: number; readonly to: number }> = {
     id: `${axis}.moveTo`,
-    name: `Move ${axis}`,
+    name: words.commands.moveLines(axis),
     group,
     run(context, { from, last, to }) {
       const count = last - from + 1;
@@ -84,9 +72,9 @@ function commandsFor(words: Words): readonly AnyCommand[] {
   return [
     {
       id: `${axis}.insertBefore`,
-      name: `Insert ${axis} ${words.before}`,
+      name: words.commands.insertBefore(axis),
       group,
-      keys: words.keysBefore,
+      keys: kind.keysBefore,
       search: ['add'],
       run: (context) => {
         const lines = selectedLines(context, axis);
@@ -95,7 +83,7 @@ function commandsFor(words: Words): readonly AnyCommand[] {
     },
     {
       id: `${axis}.insertAfter`,
-      name: `Insert ${axis} ${words.after}`,
+      name: words.commands.insertAfter(axis),
       group,
       search: ['add'],
       run: (context) => {
@@ -105,9 +93,9 @@ function commandsFor(words: Words): readonly AnyCommand[] {
     },
     {
       id: `${axis}.delete`,
-      name: `Delete ${axis}`,
+      name: words.commands.deleteLines(axis),
       group,
-      keys: words.keysDelete,
+      keys: kind.keysDelete,
       search: ['remove'],
       run: (context) =>
         carryOut(
@@ -122,16 +110,16 @@ function commandsFor(words: Words): readonly AnyCommand[] {
     },
     {
       id: `${axis}.moveBack`,
-      name: `Move ${axis} ${words.back}`,
+      name: words.commands.moveBack(axis),
       group,
-      keys: words.keysBack,
+      keys: kind.keysBack,
       run: (context) => move(context, -1),
     },
     {
       id: `${axis}.moveOn`,
-      name: `Move ${axis} ${words.on}`,
+      name: words.commands.moveOn(axis),
       group,
-      keys: words.keysOn,
+      keys: kind.keysOn,
       run: (context) => move(context, 1),
     },
     moveTo,
@@ -151,7 +139,7 @@ function follow({ session }: Context, axis: AxisName, way: number): void {
 /** Width of columns in pixels: of one that was dragged, else of the selected ones; null: as usual. */
 export const setWidth: Command<{ readonly column?: number; readonly width: number | null }> = {
   id: 'columns.width',
-  name: 'Column width',
+  name: words.commands.columnWidth,
   group: 'columns',
   run: (context, { column, width }) =>
     carryOut(
@@ -187,6 +175,6 @@ export const usualWidth = 96;
 export const lineCommands: readonly AnyCommand[] = [
   ...kinds.flatMap(commandsFor),
   setWidth,
-  widen('columns.wider', 'Widen columns', 16, ['Alt+Shift+.']),
-  widen('columns.narrower', 'Narrow columns', -16, ['Alt+Shift+,']),
+  widen('columns.wider', words.commands.widen, 16, ['Alt+Shift+.']),
+  widen('columns.narrower', words.commands.narrow, -16, ['Alt+Shift+,']),
 ];

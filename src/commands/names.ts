@@ -2,17 +2,18 @@ import { defineName, removeName, renameName, type MadeName } from '../book/make/
 import type { AnyCommand, Command } from './command.ts';
 import { carryOut } from './doing.ts';
 import { sheetInView } from './selected.ts';
+import { words } from '../words/words.ts';
 
 /** Refusals offer a name that would do. */
 function offered(made: MadeName): MadeName {
   if (made.ok || !('offer' in made) || made.offer === undefined) return made;
-  return { ok: false, reason: `${made.reason} ${String(made.offer)} would do.` };
+  return { ok: false, reason: words.commands.nameOffered(made.reason, String(made.offer)) };
 }
 
 /** Names a cell, a range or a formula. */
 export const define: Command<{ readonly name: string; readonly meaning: string }> = {
   id: 'names.define',
-  name: 'Name a cell',
+  name: words.commands.nameCell,
   group: 'names',
   run(context, { name, meaning }) {
     const text = meaning.startsWith('=') ? meaning : `=${meaning}`;
@@ -26,7 +27,7 @@ export const define: Command<{ readonly name: string; readonly meaning: string }
 
 export const rename: Command<{ readonly id: string; readonly name: string }> = {
   id: 'names.rename',
-  name: 'Rename a name',
+  name: words.commands.renameName,
   group: 'names',
   run: (context, { id, name }) =>
     carryOut(context, offered(renameName(context.book.document, context.means, id, name))),
@@ -34,14 +35,14 @@ export const rename: Command<{ readonly id: string; readonly name: string }> = {
 
 export const remove: Command<{ readonly id: string }> = {
   id: 'names.delete',
-  name: 'Delete a name',
+  name: words.commands.deleteName,
   group: 'names',
   run: (context, { id }) => carryOut(context, removeName(context.book.document, id)),
 };
 
 export const manage: AnyCommand = {
   id: 'names.manage',
-  name: 'Names of the book',
+  name: words.commands.namesOfBook,
   group: 'names',
   search: ['named cells', 'ranges'],
   asks: 'names',

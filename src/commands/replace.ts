@@ -3,6 +3,7 @@ import { addressAt } from '../book/look.ts';
 import { refused, type AnyCommand, type Command } from './command.ts';
 import { carryOut } from './doing.ts';
 import { sheetInView } from './selected.ts';
+import { words } from '../words/words.ts';
 
 interface Replacing {
   readonly text: string;
@@ -15,7 +16,7 @@ interface Replacing {
 /** Replaces in what was typed, formulas too; each text is read anew. */
 export const replaceAll: Command<Replacing> = {
   id: 'edit.replaceAll',
-  name: 'Replace all',
+  name: words.commands.replaceAll,
   group: 'edit',
   run(context, { text, by, matchCase, whole, everywhere }) {
     const within = everywhere ? {} : { within: { sheet: sheetInView(context).id } };
@@ -26,20 +27,20 @@ export const replaceAll: Command<Replacing> = {
       by,
     );
     if (result.replaced === 0 && result.unread.length === 0) {
-      return refused(`"${text}" is nowhere ${everywhere ? 'in this book' : 'on this sheet'}.`);
+      return refused(words.commands.nowhere(text, everywhere));
     }
-    const cells = result.replaced === 1 ? '1 cell' : `${result.replaced} cells`;
-    const [first] = result.unread;
-    const left = first
-      ? ` ${result.unread.length} left as before; ${addressAt(first)}: ${first.reason}`
-      : '';
-    return carryOut(context, result, `Replaced in ${cells}.${left}`);
+    const { replaced, unread } = result;
+    const [first] = unread;
+    const said = first
+      ? words.commands.replacedAndLeft(replaced, unread.length, addressAt(first), first.reason)
+      : words.commands.replaced(replaced);
+    return carryOut(context, result, said);
   },
 };
 
 export const find: AnyCommand = {
   id: 'edit.find',
-  name: 'Find and replace',
+  name: words.commands.find,
   group: 'edit',
   keys: ['Ctrl+F', 'Ctrl+H'],
   search: ['search'],

@@ -2,13 +2,14 @@ import type { Region } from '../book/make/growing.ts';
 import type { AxisName, CellAt, Cell, Sheet } from '../book/types.ts';
 import type { SelectedBlock } from '../session/session.ts';
 import type { Context } from './command.ts';
+import { words } from '../words/words.ts';
 
 /** The sheet in view. */
 export function sheetInView({ book, session }: Context): Sheet {
   const { document } = book;
   const sheet = document.sheet(session.state.sheet) ?? document.sheets[0];
   // A book has at least one sheet: the step that would delete the last one is refused.
-  if (!sheet) throw new Error('The book has no sheet.');
+  if (!sheet) throw new Error(words.commands.noSheet);
   return sheet;
 }
 

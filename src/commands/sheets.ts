@@ -12,6 +12,7 @@ import type { SheetContent, SheetProperties } from '../book/types.ts';
 import type { AnyCommand, Command, Context } from './command.ts';
 import { carryOut } from './doing.ts';
 import { sheetInView } from './selected.ts';
+import { words } from '../words/words.ts';
 
 interface OfSheet {
   readonly sheet: string;
@@ -22,7 +23,7 @@ export const add: Command<
   { readonly content?: SheetContent; readonly figures?: readonly Figure[] } | undefined
 > = {
   id: 'sheet.addContent',
-  name: 'Add a sheet',
+  name: words.commands.addSheet,
   group: 'sheets',
   run(context, args) {
     const { document } = context.book;
@@ -37,7 +38,7 @@ export const add: Command<
 
 export const duplicate: Command<Partial<OfSheet> | undefined> = {
   id: 'sheet.duplicate',
-  name: 'Copy the sheet',
+  name: words.commands.copySheet,
   group: 'sheets',
   search: ['duplicate'],
   run(context, args) {
@@ -51,11 +52,11 @@ export const duplicate: Command<Partial<OfSheet> | undefined> = {
 /** Deletes a sheet; its neighbour comes into view. Undo brings it back with all that referred to it. */
 export const remove: Command<Partial<OfSheet> | undefined> = {
   id: 'sheet.delete',
-  name: 'Delete the sheet',
+  name: words.commands.deleteSheet,
   group: 'sheets',
   search: ['remove'],
   unavailable: ({ book }) =>
-    book.document.sheets.length > 1 ? undefined : 'A book keeps at least one sheet.',
+    book.document.sheets.length > 1 ? undefined : words.commands.lastSheet,
   run(context, args) {
     const sheet = sheetOf(context, args);
     const { sheets } = context.book.document;
@@ -64,7 +65,7 @@ export const remove: Command<Partial<OfSheet> | undefined> = {
     const outcome = carryOut(
       context,
       removeSheet(context.book.document, sheet),
-      `Deleted ${title ?? 'the sheet'}.`,
+      words.commands.deletedSheet(title),
     );
     const next = context.book.document.sheets[Math.max(0, at - 1)];
     if (outcome.ok && next && context.session.state.sheet === sheet) context.session.show(next.id);
@@ -74,14 +75,14 @@ export const remove: Command<Partial<OfSheet> | undefined> = {
 
 export const move: Command<OfSheet & { readonly to: number }> = {
   id: 'sheet.move',
-  name: 'Move the sheet',
+  name: words.commands.moveSheet,
   group: 'sheets',
   run: (context, { sheet, to }) => carryOut(context, moveSheet(context.book.document, sheet, to)),
 };
 
 export const properties: Command<OfSheet & { readonly properties: Partial<SheetProperties> }> = {
   id: 'sheet.properties',
-  name: 'Title, purpose and phase of the sheet',
+  name: words.commands.describeSheet,
   group: 'sheets',
   search: ['rename'],
   run: (context, args) =>
@@ -91,7 +92,7 @@ export const properties: Command<OfSheet & { readonly properties: Partial<SheetP
 /** How far off a reading may be and still agree, in stops; null for the book's. */
 export const tolerance: Command<OfSheet & { readonly tolerance: number | null }> = {
   id: 'sheet.tolerance',
-  name: 'Tolerance of the sheet',
+  name: words.commands.sheetTolerance,
   group: 'sheets',
   run: (context, args) =>
     carryOut(
@@ -100,7 +101,7 @@ export const tolerance: Command<OfSheet & { readonly tolerance: number | null }>
         context.book.document,
         args.sheet,
         { tolerance: args.tolerance },
-        'Change the tolerance',
+        words.commands.changeTolerance,
       ),
     ),
 };
@@ -108,7 +109,7 @@ export const tolerance: Command<OfSheet & { readonly tolerance: number | null }>
 /** Keeps in view what is above and to the left of the selected cell; a second time lets go. */
 export const freeze: Command = {
   id: 'sheet.freeze',
-  name: 'Keep rows and columns in view',
+  name: words.commands.freeze,
   group: 'sheets',
   search: ['freeze', 'panes', 'fix'],
   run(context) {
@@ -146,6 +147,6 @@ export const sheetCommands: readonly AnyCommand[] = [
   properties,
   tolerance,
   freeze,
-  step('sheet.next', 'Next sheet', 'Ctrl+PageDown', 1),
-  step('sheet.previous', 'Previous sheet', 'Ctrl+PageUp', -1),
+  step('sheet.next', words.commands.nextSheet, 'Ctrl+PageDown', 1),
+  step('sheet.previous', words.commands.previousSheet, 'Ctrl+PageUp', -1),
 ];

@@ -3,6 +3,7 @@ import { spotOf } from '../book/look.ts';
 import { refused, type Command } from './command.ts';
 import { carryOut } from './doing.ts';
 import { selectedRegion } from './selected.ts';
+import { words } from '../words/words.ts';
 
 const sort = (id: string, name: string, descending: boolean): Command => ({
   id,
@@ -11,7 +12,7 @@ const sort = (id: string, name: string, descending: boolean): Command => ({
   search: ['order'],
   run(context) {
     const region = selectedRegion(context);
-    if (region.height < 2) return refused('Select the rows to sort first.');
+    if (region.height < 2) return refused(words.commands.selectToSort);
     const { document } = context.book;
     const column = Math.max(region.left, context.session.state.selection.focus.column);
     const made = sortRegion(document, region, [{ column, descending }], (place) => {
@@ -23,5 +24,5 @@ const sort = (id: string, name: string, descending: boolean): Command => ({
 });
 
 /** Sorts the selected rows by the column in which the selection began. */
-export const sortUp = sort('edit.sort.up', 'Sort, lowest first', false);
-export const sortDown = sort('edit.sort.down', 'Sort, highest first', true);
+export const sortUp = sort('edit.sort.up', words.commands.sortLowest, false);
+export const sortDown = sort('edit.sort.down', words.commands.sortHighest, true);
