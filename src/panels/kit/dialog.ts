@@ -26,7 +26,7 @@ export function openDialogBox(options: DialogOptions, view: (close: () => void) 
   const stop = mount(
     box,
     () => html`
-      <header>
+      <header role="presentation">
         <h2>${title}</h2>
         <button class="glyph" aria-label="Close" @click=${close}>${icon(X)}</button>
       </header>
