@@ -3,6 +3,7 @@ import type { Dress, Spot } from '../painter.ts';
 import { holds, isOneCell, samePlace } from '../range.ts';
 import { lastRange } from '../select.ts';
 import { isWritten, paintCell } from './cell.ts';
+import type { Geometry } from './geometry.ts';
 import { Room } from './room.ts';
 
 const isCellElement = (element: Element): boolean =>
@@ -20,9 +21,9 @@ export class Dresser implements Dress {
   selection: Selection;
   outlines: readonly Outline[] = [];
 
-  constructor(model: GridModel, selection: Selection) {
+  constructor(model: GridModel, geometry: Geometry, selection: Selection) {
     this.model = model;
-    this.room = new Room(model);
+    this.room = new Room(geometry);
     this.selection = selection;
   }
 

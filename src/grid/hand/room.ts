@@ -1,15 +1,15 @@
-import type { GridModel } from '../contract.ts';
+import type { Geometry } from './geometry.ts';
 
 /**
  * Words run on over blank neighbours, as far as the next written cell and no farther: beyond it they
  * would read as if they stood there. Each cell is told how much room its words have.
  */
 export class Room {
-  private readonly model: GridModel;
+  private readonly geometry: Geometry;
   private readonly written = new WeakMap<Element, boolean>();
 
-  constructor(model: GridModel) {
-    this.model = model;
+  constructor(geometry: Geometry) {
+    this.geometry = geometry;
   }
 
   /** A cell was painted: its own room, and that of the words which it lets pass or stops. */
@@ -32,13 +32,10 @@ export class Room {
   }
 
   private give(cell: HTMLElement, column: number): void {
-    let width = this.model.columnWidth(column);
-    let at = cell.nextElementSibling;
-    for (let next = column + 1; at && !this.written.get(at); next += 1) {
-      width += this.model.columnWidth(next);
-      at = at.nextElementSibling;
-    }
-    if (at) cell.style.setProperty('--room', `${width}px`);
-    else cell.style.removeProperty('--room');
+    let end = column + 1;
+    let next = cell.nextElementSibling;
+    for (; next && !this.written.get(next); next = next.nextElementSibling) end += 1;
+    const room = next ? `${this.geometry.left(end) - this.geometry.left(column)}px` : '';
+    if (cell.style.getPropertyValue('--room') !== room) cell.style.setProperty('--room', room);
   }
 }

@@ -36,7 +36,7 @@ export class Surface {
     this.events = events;
     this.shell = new Shell(host);
     this.geometry = new Geometry(model, this.shell.density);
-    this.dresser = new Dresser(model, select.selectCell({ row: 0, column: 0 }));
+    this.dresser = new Dresser(model, this.geometry, select.selectCell({ row: 0, column: 0 }));
     this.painter = make(this.shell.element, this.geometry, this.dresser);
     this.shell.adopt(this.painter.scroller);
   }
