@@ -2,6 +2,7 @@ import { newDocument } from '../book/newdocument.ts';
 import { copyOf } from '../book/content.ts';
 import { figuresOn } from '../book/figures.ts';
 import { readBook } from '../book/form/read.ts';
+import { photosOn } from '../book/form/photos.ts';
 import { figuresFor } from '../book/make/figures.ts';
 import type { Document } from '../book/types.ts';
 import { paste, take } from '../commands/clipboard.ts';
@@ -210,8 +211,9 @@ function bookActions(
       keys: ['Ctrl+S'],
       search: ['download', 'export', 'hand over'],
       unavailable: needsBook,
-      run: withDesk(async ({ id, book }) => {
-        const saved = await hands.files.save(id, book);
+      run: withDesk(async ({ id, book, photos }) => {
+        const pictures = await photos.files(photosOn(book.document));
+        const saved = await hands.files.save(id, book, pictures);
         // A version of what the file holds; where none can be kept, the file is there.
         if (saved.ok) void hands.versions.keep('saved');
         return saved;

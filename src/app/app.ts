@@ -54,7 +54,7 @@ export function startApp(root: HTMLElement): void {
   const lay = async (opened: OpenedBook | null) => {
     clear();
     if (!opened) return;
-    const laid = createDesk(opened.id, opened.book, means);
+    const laid = createDesk(opened.id, opened.book, means, opened.photos);
     desk.value = laid;
     const [loaded, grid] = await Promise.all([
       heavy,
@@ -131,7 +131,10 @@ export function startApp(root: HTMLElement): void {
     hand: () => hand,
   });
   const shell: Shell = openShell(root, workbook, screen);
-  const walk = heavy.then(({ createWalk }) => createWalk({ desk, workbook, screen, act }));
+  const keepPhoto = async (file: File) => (await desk.value?.photos.keep(file)) ?? { reason: '' };
+  const walk = heavy.then(({ createWalk }) =>
+    createWalk({ desk, workbook, screen, act, keepPhoto }),
+  );
   const printing = createPrinting({
     grid: shell.grid,
     locale: navigator.language,

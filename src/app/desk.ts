@@ -6,6 +6,7 @@ import type { CellPlace, Engine, Recalculated } from '../engine/types.ts';
 import { computed, signal, type ReadonlySignal } from '../panels/kit/signals.ts';
 import { createSession, type Session, type SessionState } from '../session/session.ts';
 import { literalEngine } from './literal-engine.ts';
+import type { Photos } from './photos.ts';
 import { createRemarking, type Remarking } from './remarks.ts';
 import { effectsTouch } from './touched.ts';
 
@@ -15,6 +16,7 @@ export interface Desk {
   readonly book: Book;
   readonly session: Session;
   readonly context: Context;
+  readonly photos: Photos;
   readonly engine: Engine;
   readonly state: ReadonlySignal<SessionState>;
   /** Goes up once all who listen to the book and the engine have heard of a change. */
@@ -35,7 +37,7 @@ export interface Desk {
 /** Long enough not to look at whole sheets between two key presses. */
 const pause = 80;
 
-export function createDesk(id: string, book: Book, means: Means): Desk {
+export function createDesk(id: string, book: Book, means: Means, photos: Photos): Desk {
   const { document } = book;
   const session = createSession(document.sheets[0]?.id ?? '');
   let engine = literalEngine(document);
@@ -87,6 +89,7 @@ export function createDesk(id: string, book: Book, means: Means): Desk {
     id,
     book,
     session,
+    photos,
     context: {
       book,
       session,

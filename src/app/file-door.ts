@@ -1,4 +1,5 @@
 import { readBook } from '../book/form/read.ts';
+import type { PhotoFile } from '../book/form/photos.ts';
 import { writeBook } from '../book/form/write.ts';
 import type { Book, Document } from '../book/types.ts';
 import type { Outcome } from '../commands/command.ts';
@@ -46,7 +47,7 @@ export interface FileDoor {
   /** Files that were dropped, one after the other; the last book stays on the desk. */
   openDropped(files: readonly Came[]): Promise<Outcome>;
   /** To the file it came from, where that is allowed; else as a download. */
-  save(id: string, book: Book): Promise<Outcome>;
+  save(id: string, book: Book, pictures: readonly PhotoFile[]): Promise<Outcome>;
 }
 
 const ok: Outcome = { ok: true };
@@ -107,8 +108,8 @@ export function createFileDoor(means: FileDoorMeans): FileDoor {
       const file = await askForFile('.zip,application/zip');
       return file ? takeArchive(file).finally(() => means.list()) : ok;
     },
-    async save(id, { document }) {
-      const text = writeBook(document);
+    async save(id, { document }, pictures) {
+      const text = writeBook(document, pictures);
       const handle = handles.get(id);
       if (handle && (await written(handle, text)))
         return {

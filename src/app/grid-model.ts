@@ -99,7 +99,8 @@ function picture(
 ): CellPicture {
   const { verdict, tone, number, sentence } = shown;
   const { text, unit } = apart(shown.text, shown.unit, shown.whole);
-  const described = [sentence ?? '', ...remarks].filter(Boolean).join(' ');
+  const note = cell?.note ? `Note: ${cell.note}` : '';
+  const described = [sentence ?? '', ...remarks, note].filter(Boolean).join(' ');
   const isText = cell?.content.kind === 'text';
   const shape = verdict === 'in range' || verdict === 'lost' ? shapes[verdict] : verdict;
   return {

@@ -10,12 +10,14 @@ import { askToStay } from '../storage/stay.ts';
 import { lengthOf, sizeOf, type BookStore, type KeptPages } from '../storage/store.ts';
 import type { KeptVersion, VersionKind } from '../storage/versions.ts';
 import { foldApart } from './fold.ts';
+import { createPhotos, type Photos } from './photos.ts';
 import { versionsApart } from './versions-apart.ts';
 
 /** A book on the desk that is kept on this device from now on, or is known not to be. */
 export interface OpenedBook {
   readonly id: string;
   readonly book: Book;
+  readonly photos: Photos;
   /** What there is to know about how it was opened. */
   readonly remark?: string;
   /** False when something was done to it that is not kept and may never be. */
@@ -115,9 +117,11 @@ export async function keepBook(means: Keeping, kept: Kept, book: Book): Promise<
     await keeper.claim().catch(() => undefined);
     means.heard(autosave.state);
   }
+  const photos = createPhotos(id, means.store.photos, true);
   return {
     id,
     book,
+    photos,
     isKept,
     async keep() {
       await autosave.flush();
@@ -129,6 +133,9 @@ export async function keepBook(means: Keeping, kept: Kept, book: Book): Promise<
       pace?.stop();
       for (const stop of stops) stop();
       await autosave.stop();
+      photos.close();
+      // Undo ends here: a photo that nothing kept names is not seen again.
+      if (isKept()) await means.store.photos.sweep(id).catch(() => undefined);
       hold.release();
     },
   };
@@ -145,14 +152,17 @@ export function watchBook(means: Keeping, id: string, book: Book): OpenedBook {
     whenLeft(() => undefined, isKept),
   ];
   means.heard({ kind: 'unsaved', reason: new StorageProblem('elsewhere').message });
+  const photos = createPhotos(id, means.store.photos, false);
   return {
     id,
     book,
+    photos,
     isKept,
     keep: () => Promise.resolve(isKept()),
     version: () => Promise.reject(new StorageProblem('elsewhere')),
     close() {
       for (const stop of stops) stop();
+      photos.close();
       return Promise.resolve();
     },
   };

@@ -1,4 +1,5 @@
 import { createBook } from '../book/book.ts';
+import { photosOn, photosWith } from '../book/form/photos.ts';
 import { writeBook } from '../book/form/write.ts';
 import type { Book, Document } from '../book/types.ts';
 import { openDatabase } from '../storage/database.ts';
@@ -6,6 +7,7 @@ import { holdBook, type Hold, type Locks } from '../storage/lock.ts';
 import { rawText, readPages } from '../storage/pages.ts';
 import { StorageProblem } from '../storage/problems.ts';
 import type { KeptBook, KeptPages } from '../storage/store.ts';
+import { createPhotos } from './photos.ts';
 import type { VersionStore } from '../storage/versionstore.ts';
 import { keepBook, watchBook, type Keeping, type OpenedBook } from './keeping.ts';
 
@@ -45,6 +47,12 @@ const cutShort =
 const rescued =
   'One change in this book cannot be read. Here is the book up to that change, as a book of its own; the damaged one stays as it is.';
 
+const rescuedBefore =
+  'One change in this book cannot be read. Here is the book that was made of it before, up to that change; the damaged one stays as it is.';
+
+/** What could be read of a damaged book is another book, and each time the same. */
+const partOf = (id: string): string => `${id}-part`;
+
 const inBin = 'This book is in the bin. Take it out of there first.';
 
 /** So long a book stays in the bin. */
@@ -61,17 +69,26 @@ export function openLibrary(means: LibraryMeans): Library {
   const keeping: Keeping = { ...means, store };
   const locks: Locks | undefined = navigator.locks;
 
-  const begin = async (pages: KeptPages, book: Book): Promise<OpenedBook> => {
-    const id = means.newId();
+  const begin = async (pages: KeptPages, book: Book, id = means.newId()): Promise<OpenedBook> => {
     const hold = (await holdBook(id, locks)) ?? free;
     return keepBook(keeping, { id, pages, from: 'new', hold }, book);
   };
   /** What can be read of a book whose journal is damaged in its midst. */
-  const rescue = async (pages: KeptPages, lines: number): Promise<OpenedBook | undefined> => {
+  const rescue = async (
+    id: string,
+    pages: KeptPages,
+    lines: number,
+  ): Promise<Opening | undefined> => {
+    if (await store.read(partOf(id))) {
+      const before = await open(partOf(id));
+      return 'reason' in before ? before : { ...before, remark: rescuedBefore };
+    }
     const part = { ...pages, journal: pages.journal.slice(0, lines) };
     const read = readPages(part);
     if (!read.ok) return undefined;
-    const opened = await begin(part, read.book);
+    const opened = await begin(part, read.book, partOf(id));
+    const pictures = createPhotos(id, store.photos, false);
+    await opened.photos.takeIn(await pictures.files(photosOn(read.book.document)));
     const title = `${read.book.document.title}, up to the damage`;
     read.book.run({ label: 'Rename the book', steps: [{ kind: 'setTitle', title }] });
     return { ...opened, remark: rescued };
@@ -88,7 +105,7 @@ export function openLibrary(means: LibraryMeans): Library {
     if ((await binned()).some((book) => book.id === id)) return { reason: inBin };
     const read = readPages(pages);
     if (!read.ok) {
-      const rescued = 'done' in read ? await rescue(pages, read.done) : undefined;
+      const rescued = 'done' in read ? await rescue(id, pages, read.done) : undefined;
       return rescued ?? { reason: read.reason, damaged: true };
     }
     if (!hold) return watchBook(keeping, id, read.book);
@@ -96,6 +113,17 @@ export function openLibrary(means: LibraryMeans): Library {
     const opened = await keepBook(keeping, { id, pages, from, hold }, read.book);
     return read.cutShort ? { ...opened, remark: cutShort } : opened;
   };
+
+  async function open(id: string): Promise<Opening> {
+    const hold = await holdBook(id, locks);
+    let opening: Opening | undefined;
+    try {
+      return (opening = await openAs(id, hold));
+    } finally {
+      // The id is another one where a part was opened as a book of its own.
+      if (!opening || 'reason' in opening || opening.id !== id) hold?.release();
+    }
+  }
 
   return {
     list: async () => (await store.list()).filter((book) => book.binned === undefined),
@@ -107,21 +135,13 @@ export function openLibrary(means: LibraryMeans): Library {
       for (const { id } of old) await store.remove(id);
       return books.filter((book) => !old.includes(book));
     },
-    async open(id) {
-      const hold = await holdBook(id, locks);
-      let opening: Opening | undefined;
-      try {
-        return (opening = await openAs(id, hold));
-      } finally {
-        // The id is another one where a part was opened as a book of its own.
-        if (!opening || 'reason' in opening || opening.id !== id) hold?.release();
-      }
+    open,
+    async begin(document) {
+      const snapshot = { text: writeBook(document), remains: null };
+      const opened = await begin({ snapshot, journal: [] }, createBook(document));
+      await opened.photos.takeIn(photosWith(document));
+      return opened;
     },
-    begin: (document) =>
-      begin(
-        { snapshot: { text: writeBook(document), remains: null }, journal: [] },
-        createBook(document),
-      ),
     bin: (id) => alone(id, () => store.bin(id, means.now().toISOString())),
     takeOut: (id) => store.bin(id, null),
     remove: (id) => alone(id, () => store.remove(id)),

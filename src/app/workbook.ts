@@ -253,6 +253,7 @@ export function createWorkbook(parts: WorkbookParts): Workbook {
     },
     say: (sentence) => notices.say(sentence, 'refused'),
     propertiesOf: (sheet) => desk.value?.book.document.sheet(sheet)?.properties,
+    photo: async (hash) => desk.value?.photos.url(hash),
     findNext: (wanted, way) =>
       desk.value ? findNext(desk.value, wanted, way, workbook.jump) : 'Open a book first.',
   };

@@ -62,6 +62,15 @@ export interface Format {
   readonly unit?: string;
 }
 
+/** A photo on a cell. The picture itself is kept apart, under its hash. */
+export interface Photo {
+  /** SHA-256 of the picture’s bytes, in hexadecimal. */
+  readonly hash: string;
+  readonly name: string;
+  /** In bytes. */
+  readonly size: number;
+}
+
 /** A cell is a value: an edit puts another in its place. */
 export interface Cell {
   readonly content: Content;
@@ -83,6 +92,8 @@ export interface Cell {
   readonly receptor?: Receptor;
   /** Where the meter was pointed: "at the camera", "at the key". */
   readonly pointed?: string;
+  /** In the order they were taken; never an empty list. */
+  readonly photos?: readonly Photo[];
 }
 
 // --- Sheets ----------------------------------------------------------------------------------

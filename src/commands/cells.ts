@@ -44,6 +44,8 @@ export const note: Command<{ readonly note: string }> = {
   id: 'cells.note',
   name: 'Note on a cell',
   group: 'cells',
+  keys: ['Shift+F2'],
+  search: ['comment', 'remark'],
   run(context, { note: text }) {
     const { focus } = context.session.state.selection;
     const sheet = sheetInView(context).id;

@@ -99,5 +99,7 @@ export const gestures: ReadonlySet<string> = new Set([
   'bin.takeOut',
   'bin.empty',
   'app.reload',
+  'walk.photo',
+  'walk.dropPhoto',
   'app.notNow',
 ]);

@@ -1,6 +1,14 @@
 import type { AnyDefinition } from '../../functions/define.ts';
 import type { QuantityName } from '../../functions/quantities/names.ts';
-import type { Format, Phase, Role, Settings, SheetProperties } from '../book/types.ts';
+import type {
+  Format,
+  Phase,
+  Photo,
+  Role,
+  Settings,
+  SheetProperties,
+  ShelfItem,
+} from '../book/types.ts';
 import type { Spot } from '../session/session.ts';
 import type { Figures } from './figures/seam.ts';
 import type { BinEntry, ComparisonView, VersionsView } from './kept/view.ts';
@@ -58,6 +66,8 @@ export interface Workbook {
   propertiesOf(sheet: string): SheetProperties | undefined;
   /** Goes to the next cell that has it and says where, or that there is none. */
   findNext(wanted: SearchFor, way: 1 | -1): string;
+  /** An address for the picture with this hash; undefined where it is not on this device. */
+  photo(hash: string): Promise<string | undefined>;
 }
 
 export interface SearchFor {
@@ -176,6 +186,7 @@ export interface SlipView {
   readonly note: string;
 }
 
+  readonly photos?: readonly Photo[];
 export interface Fact {
   readonly label: string;
   readonly text: string;

@@ -15,6 +15,8 @@ interface Schema extends DBSchema {
   /** Key of both: book id and the id of the version. */
   versions: { key: [string, string]; value: KeptVersion };
   versionTexts: { key: [string, string]; value: Packed };
+  /** Key: book id and hash. */
+  photos: { key: [string, string]; value: ArrayBuffer };
 }
 
 export interface KeptSnapshot extends Snapshot {
@@ -34,6 +36,9 @@ const steps: readonly ((database: Database) => void)[] = [
   (database) => {
     database.createObjectStore('versions');
     database.createObjectStore('versionTexts');
+  },
+  (database) => {
+    database.createObjectStore('photos');
   },
 ];
 

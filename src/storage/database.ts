@@ -1,5 +1,6 @@
 import { committed } from './committed.ts';
 import { connect, type Database } from './connection.ts';
+import { photosIn } from './photostore.ts';
 import { nameOf, StorageProblem } from './problems.ts';
 import { sizeOf, type BookStore, type ReadFromStore, type Snapshot } from './store.ts';
 import { allOf, versionsIn } from './versionstore.ts';
@@ -66,7 +67,7 @@ export function openDatabase(name = 'halfstop'): BookStore {
     remove: (id) =>
       withDatabase(async (database) => {
         const transaction = database.transaction(
-          ['books', 'snapshots', 'journal', 'versions', 'versionTexts'],
+          ['books', 'snapshots', 'journal', 'versions', 'versionTexts', 'photos'],
           'readwrite',
         );
         await committed(transaction, [
@@ -75,9 +76,11 @@ export function openDatabase(name = 'halfstop'): BookStore {
           transaction.objectStore('journal').delete(linesOf(id)),
           transaction.objectStore('versions').delete(allOf(id)),
           transaction.objectStore('versionTexts').delete(allOf(id)),
+          transaction.objectStore('photos').delete(allOf(id)),
         ]);
       }),
     versions: versionsIn(withDatabase),
+    photos: photosIn(withDatabase),
     close: withDatabase.close,
   };
 }

@@ -1,4 +1,5 @@
 import type { Base } from '../book/form/remains.ts';
+import type { PhotoStore } from './photostore.ts';
 import type { VersionStore } from './versionstore.ts';
 
 /** A book as the list of kept books shows it. */
@@ -60,9 +61,10 @@ export interface BookStore {
   fold(id: string, upTo: number, snapshot: Snapshot, through: number): Promise<boolean>;
   /** Puts a book in the bin, or takes it out again (`null`). */
   bin(id: string, when: string | null): Promise<void>;
-  /** Takes a book away for good, with its versions. */
+  /** Takes a book away for good, with its versions and photos. */
   remove(id: string): Promise<void>;
   readonly versions: VersionStore;
+  readonly photos: PhotoStore;
   close(): void;
 }
 

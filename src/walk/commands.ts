@@ -10,7 +10,15 @@ import { carryOut } from '../commands/doing.ts';
 import { sheetInView } from '../commands/selected.ts';
 import { looksLikeWalk, readWalk } from '../files/walk.ts';
 import { findTable } from './tables.ts';
-import { fillReading, meterAtPoint, nextPoint, noteOnPoint, notReadable } from './entries.ts';
+import {
+  dropPhoto,
+  photoAtPoint,
+  fillReading,
+  meterAtPoint,
+  nextPoint,
+  noteOnPoint,
+  notReadable,
+} from './entries.ts';
 import { addPoint, fillWalk } from './fill.ts';
 
 const noPoints =
@@ -74,4 +82,6 @@ export const walkCommands: readonly AnyCommand[] = [
   notReadable,
   meterAtPoint,
   nextPoint,
+  photoAtPoint,
+  dropPhoto,
 ];

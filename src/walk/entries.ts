@@ -2,7 +2,7 @@ import { describeCells } from '../book/make/properties.ts';
 import { enter, type Entry } from '../book/make/enter.ts';
 import { withEntry } from '../book/make/entered.ts';
 import { cellAtSpot, placeAt, type Spot } from '../book/look.ts';
-import type { Document, Receptor } from '../book/types.ts';
+import type { Document, Photo, Receptor } from '../book/types.ts';
 import { rowCaption } from '../check/captions.ts';
 import { done, refused, type Command, type Context, type Outcome } from '../commands/command.ts';
 import { carryOut, doSteps } from '../commands/doing.ts';
@@ -131,6 +131,35 @@ export const meterAtPoint: Command<
     return carryOut(context, describeCells(document, context.means, [region], { receptor }, label));
   },
 };
+
+/** A photo of the point goes with its reading. */
+export const photoAtPoint: Command<AtPoint & { readonly photo: Photo }> = {
+  id: 'walk.photo',
+  name: 'Walk: photo of a point',
+  group: 'book',
+  run: (context, { spot, photo }) =>
+    putPhotos(context, spot, [...photosAt(context, spot, photo), photo], 'photo of'),
+};
+
+export const dropPhoto: Command<AtPoint & { readonly photo: Photo }> = {
+  id: 'walk.dropPhoto',
+  name: 'Walk: take a photo away',
+  group: 'book',
+  run: (context, { spot, photo }) =>
+    putPhotos(context, spot, photosAt(context, spot, photo), 'take away a photo of'),
+};
+
+/** The photos of a cell but for one. */
+const photosAt = ({ book }: Context, spot: Spot, { hash }: Photo): readonly Photo[] =>
+  (cellAtSpot(book.document, spot)?.photos ?? []).filter((one) => one.hash !== hash);
+
+function putPhotos(context: Context, spot: Spot, photos: readonly Photo[], what: string): Outcome {
+  const { document } = context.book;
+  const label = `Walk: ${what} ${pointOf(document, spot)}`;
+  const region = { ...spot, top: spot.row, left: spot.column, height: 1, width: 1 };
+  const patch = { photos: photos.length > 0 ? photos : null };
+  return carryOut(context, describeCells(document, context.means, [region], patch, label));
+}
 
 /** A point more in the table of the one at hand, and the way to it. */
 export const nextPoint: Command<AtPoint & { readonly name: string }> = {

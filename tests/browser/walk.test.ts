@@ -1,3 +1,5 @@
+import { createHash } from 'node:crypto';
+import { readFileSync } from 'node:fs';
 import AxeBuilder from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
 import { describe, expect, it, test } from 'vitest';
@@ -47,6 +49,8 @@ describe('the loft, walked with a thumb', () => {
   it('comes to its verdicts on a phone without network', async () => {
     const { page, context } = await openApp(phone);
     await begin(page, 'Key, fill and background');
+    // Whatever is fetched later has come: a phone loses the net somewhere between car and set.
+    await page.waitForLoadState('networkidle');
     await context.setOffline(true);
     await page.getByRole('button', { name: 'Walk through the readings' }).tap();
     const thumb = thumbOn(page);
@@ -179,6 +183,75 @@ describe('with a keyboard', () => {
     await begin(page, 'Sun');
     await page.keyboard.press('F8');
     await says(() => page.locator('.notice').innerText()).toContain('has no readings');
+  });
+});
+
+describe('a photo of a point', () => {
+  const icon = 'public/icon-512.png';
+
+  it('is scaled, shown in Walk and in the Slip, undone by its point, and goes along in the file', async () => {
+    const { page } = await openApp({ viewport: { width: 1280, height: 800 }, touch: true });
+    const thumb = await walkOf(page);
+    await thumb.goTo('Canvas left');
+    await thumb.walk.getByLabel('Photo of this point').setInputFiles(icon);
+    const image = thumb.walk.locator('.photos img');
+    await image.waitFor();
+    expect(await image.getAttribute('alt')).toBe('icon-512.png');
+    await expect.poll(() => image.evaluate((one: HTMLImageElement) => one.naturalWidth)).toBe(512);
+    await thumb.key('Undo: Walk: photo of Canvas left').click();
+    await expect.poll(() => image.count()).toBe(0);
+    await thumb.walk.locator('.entry-now').focus();
+    await page.keyboard.press('Control+Shift+Z');
+    await image.waitFor();
+    await page.keyboard.press('Escape');
+    await page.locator('aside.slip .photos img').waitFor();
+    const saving = page.waitForEvent('download');
+    await page.keyboard.press('Control+s');
+    const path = await (await saving).path();
+    const file = JSON.parse(readFileSync(path, 'utf8')) as {
+      photos: { hash: string; jpeg: string }[];
+    };
+    expect(file.photos).toHaveLength(1);
+    const bytes = Buffer.from(file.photos[0]?.jpeg ?? '', 'base64');
+    expect(createHash('sha256').update(bytes).digest('hex')).toBe(file.photos[0]?.hash);
+    // APP1 is where cameras write the place; a picture drawn anew has none.
+    expect(bytes.includes(Buffer.from('Exif'))).toBe(false);
+  });
+
+  it('is still there after a reload, and large pictures are made smaller', async () => {
+    const { page } = await openApp({ viewport: { width: 1280, height: 800 }, touch: true });
+    const thumb = await walkOf(page);
+    const large = await page.evaluate(async () => {
+      const canvas = new OffscreenCanvas(3200, 1000);
+      canvas.getContext('2d')?.fillRect(0, 0, 100, 100);
+      const bytes = new Uint8Array(await (await canvas.convertToBlob()).arrayBuffer());
+      return Array.from(bytes);
+    });
+    await thumb.walk.getByLabel('Photo of this point').setInputFiles({
+      name: 'loft.png',
+      mimeType: 'image/png',
+      buffer: Buffer.from(large),
+    });
+    await thumb.walk.locator('.photos img').waitFor();
+    await page.reload();
+    await ready(page);
+    const image = thumbOn(page).walk.locator('.photos img');
+    await image.waitFor();
+    await expect
+      .poll(() => image.evaluate((one: HTMLImageElement) => [one.naturalWidth, one.naturalHeight]))
+      .toEqual([1600, 500]);
+  });
+
+  it('that is no picture is refused with a sentence', async () => {
+    const { page } = await openApp({ viewport: { width: 1280, height: 800 }, touch: true });
+    const thumb = await walkOf(page);
+    await thumb.walk.getByLabel('Photo of this point').setInputFiles({
+      name: 'loft.jpg',
+      mimeType: 'image/jpeg',
+      buffer: Buffer.from('no picture'),
+    });
+    await says(() => thumb.walk.getByRole('alert').innerText()).toContain('not a picture');
+    expect(await thumb.walk.locator('.photos').count()).toBe(0);
   });
 });
 

@@ -5,6 +5,7 @@ import {
   held,
   id,
   lineProperties,
+  photoHash,
   quantity,
   said,
   settings,
@@ -39,6 +40,14 @@ const sheet = v.strictObject({
 
 const shelf = v.strictObject({ version: v.literal(1), items: v.array(shelfItem) });
 
+/** Eight megabytes in base64: many times what a photo of 1,600 pixels takes. */
+const jpeg = v.pipe(
+  v.string(),
+  v.maxLength(11_000_000, 'at most 11,000,000 characters'),
+  // The first three bytes of every JPEG are FF D8 FF.
+  v.check((text) => /^\/9j\/[A-Za-z0-9+/]*={0,2}$/.test(text), 'a JPEG in base64'),
+);
+
 /** The file form, version 1. README.md beside this folder says the same in words. */
 export const bookSchema = v.strictObject({
   form: v.literal(form),
@@ -52,6 +61,7 @@ export const bookSchema = v.strictObject({
   fixtures: shelf,
   spectra: shelf,
   records: shelf,
+  photos: v.exactOptional(v.array(v.strictObject({ hash: photoHash, jpeg }))),
 });
 
 export type BookJson = v.InferOutput<typeof bookSchema>;

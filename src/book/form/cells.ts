@@ -1,4 +1,4 @@
-import type { Cell, Content, EntrySettings, Formula } from '../types.ts';
+import type { Cell, Content, EntrySettings, Formula, Photo } from '../types.ts';
 
 /** A cell as JSON. How a formula and the settings of an entry are said differs by form. */
 export interface CellJson<F extends string | object, U> {
@@ -42,6 +42,7 @@ export function cellToJson<F extends string | object, U>(
     ...(cell.tolerance !== undefined && { tolerance: cell.tolerance }),
     ...(cell.receptor !== undefined && { receptor: cell.receptor }),
     ...(cell.pointed !== undefined && { pointed: cell.pointed }),
+    ...(cell.photos !== undefined && { photos: cell.photos.map(photoInOrder) }),
   };
 }
 
@@ -82,6 +83,8 @@ export function formatInOrder(format: NonNullable<Cell['format']>): NonNullable<
   };
 }
 
+const photoInOrder = ({ hash, name, size }: Photo): Photo => ({ hash, name, size });
+
 export interface Reader<F extends string | object, U> {
   formula(json: F): Formula | { readonly reason: string };
   under(json: U | undefined): EntrySettings | undefined;
@@ -101,7 +104,7 @@ export function cellFromJson<F extends string | object, U>(
       ? json.target
       : reader.formula(json.target);
   if (typeof target === 'object' && 'reason' in target) return target;
-  const { quantity, yields, role, format, note, tolerance, receptor, pointed } = json;
+  const { quantity, yields, role, format, note, tolerance, receptor, pointed, photos } = json;
   const typed = json.typed ?? plainText(content);
   const under = typed === undefined ? undefined : reader.under(json.under);
   return {
@@ -117,6 +120,7 @@ export function cellFromJson<F extends string | object, U>(
     ...(tolerance !== undefined && { tolerance }),
     ...(receptor !== undefined && { receptor }),
     ...(pointed !== undefined && { pointed }),
+    ...(photos !== undefined && { photos }),
   };
 }
 

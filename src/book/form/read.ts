@@ -14,6 +14,7 @@ import type { BookJson, SheetJson } from './bookschema.ts';
 import { bookSchema } from './bookschema.ts';
 import { sentenceFor } from './faults.ts';
 import { faultOfJson } from './openjson.ts';
+import { carry } from './photos.ts';
 import type { Migration } from './version.ts';
 import { form, migrations as ownMigrations, version } from './version.ts';
 
@@ -94,6 +95,7 @@ function built(json: BookJson): Document {
     draft.putName({ id, name, formula: bound(formula, '', draft, `Name “${name}”`) });
   }
   for (const shelf of shelves) draft.putShelf(shelf, shelfFrom(json[shelf], shelf));
+  carry(draft, json.photos ?? []);
   return draft;
 }
 

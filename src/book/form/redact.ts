@@ -172,7 +172,7 @@ class Blinder {
 
   /** What was typed for a number stays: it is how the number came about. */
   #cell(cell: Cell): Cell {
-    const { content, typed, note, pointed, target } = cell;
+    const { content, typed, note, pointed, target, photos } = cell;
     return {
       ...cell,
       ...(content.kind === 'text' && {
@@ -184,6 +184,7 @@ class Blinder {
       }),
       ...(note !== undefined && { note: blank(note) }),
       ...(pointed !== undefined && { pointed: blank(pointed) }),
+      ...(photos && { photos: photos.map((photo) => ({ ...photo, name: blank(photo.name) })) }),
       ...(typeof target === 'object' && { target: this.#formula(target) }),
     };
   }

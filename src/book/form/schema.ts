@@ -89,6 +89,14 @@ export const shelfItem = v.pipe(
 );
 export const shelfName = v.picklist(shelves);
 
+export const photoHash = v.pipe(v.string(), v.regex(/^[0-9a-f]{64}$/, '64 hexadecimal digits'));
+
+const photo = v.strictObject({
+  hash: photoHash,
+  name: v.pipe(v.string(), v.maxLength(200, 'at most 200 characters')),
+  size: v.pipe(v.number(), v.integer('a whole number'), v.minValue(1, 'at least 1')),
+});
+
 /** What a cell says about itself, the same in files and in journals. */
 export const said = {
   quantity: v.exactOptional(quantity),
@@ -101,6 +109,9 @@ export const said = {
   ),
   receptor: v.exactOptional(receptor),
   pointed: v.exactOptional(v.string()),
+  photos: v.exactOptional(
+    v.pipe(v.array(photo), v.minLength(1, 'at least one'), v.maxLength(50, 'at most 50')),
+  ),
 };
 
 /** What it holds: one of these, or none for a blank. */

@@ -19,14 +19,17 @@ import type {
 import { shelves } from '../types.ts';
 import { cellToJson, formatInOrder } from './cells.ts';
 import { inKeyOrder } from './openjson.ts';
+import { photosOn, type PhotoFile } from './photos.ts';
 import { form, version } from './version.ts';
 
 /**
  * A book as the text of its file. The same book is the same text, whatever way it came about: keys
- * and ids stand in one order, and nothing of deleted lines or of the history is in it.
+ * and ids stand in one order, and nothing of deleted lines or of the history is in it. Pictures go along
+ * only where they are handed over, and of those the ones that are on a cell.
  */
-export function writeBook(document: Document): string {
+export function writeBook(document: Document, pictures: readonly PhotoFile[] = []): string {
   const draft = draftOf(document);
+  const photos = picturesFor(document, pictures);
   const under = new UnderList(entrySettings(document.settings));
   const sheets = draft.sheets.map((sheet) => writeSheet(draft, sheet, under));
   const lines = [
@@ -43,12 +46,13 @@ export function writeBook(document: Document): string {
     )},`,
     ...shelves.map((shelf, i) => {
       const { version: own, items } = draft.shelf(shelf);
-      const end = i < shelves.length - 1 ? ',' : '';
+      const end = i < shelves.length - 1 || photos.length > 0 ? ',' : '';
       return ` ${JSON.stringify(shelf)}: {"version": ${String(own)}, "items": ${block(
         items.map((item) => inKeyOrder(shelved(draft, shelf, item))),
         ' ',
       )}}${end}`;
     }),
+    ...(photos.length > 0 ? [` "photos": ${block(photos, ' ')}`] : []),
     '}\n',
   ];
   return lines.join('\n');
@@ -59,6 +63,16 @@ function shelved(draft: Draft, shelf: ShelfName, item: ShelfItem): ShelfItem {
   const figure = shelf === 'figures' ? figureFrom(item) : undefined;
   const written = figure && rewriteFigure(figure, (range) => settled(range, draft));
   return written && written !== figure ? figureItem(written) : item;
+}
+
+/** Those that are on a cell, each once, by hash. */
+function picturesFor(document: Document, pictures: readonly PhotoFile[]): readonly PhotoFile[] {
+  if (pictures.length === 0) return [];
+  const byHash = new Map(pictures.map((picture) => [picture.hash, picture.jpeg]));
+  return photosOn(document).flatMap((hash) => {
+    const jpeg = byHash.get(hash);
+    return jpeg === undefined ? [] : [{ hash, jpeg }];
+  });
 }
 
 /** The settings that entries were typed under, each once, in the order they are met. */

@@ -11,7 +11,7 @@ import { describeLines } from './lines.ts';
 import type { Made } from './made.ts';
 import { made, refused } from './made.ts';
 
-type Said = Pick<Cell, 'role' | 'note' | 'tolerance' | 'receptor' | 'pointed'>;
+type Said = Pick<Cell, 'role' | 'note' | 'tolerance' | 'receptor' | 'pointed' | 'photos'>;
 
 /** What to change about cells: a value sets it, `null` forgets it, what is left out stays. */
 export type CellPatch = { readonly [K in keyof Said]?: Said[K] | null } & {

@@ -2,6 +2,7 @@ import { html } from 'lit-html';
 import { X } from 'lucide-static';
 import { icon } from '../kit/icon.ts';
 import { shape } from '../kit/shape.ts';
+import { photoRow } from '../kit/photo.ts';
 import { shown, written } from '../kit/written.ts';
 import type { Screen } from '../screen.ts';
 import type { Shell } from '../frame.ts';
@@ -36,7 +37,7 @@ export function slip(workbook: Workbook, screen: Screen, shell: Shell) {
       ${facts(view)} ${rest(view, workbook)} ${why(view, shell)}
       ${view.remarks.map((remark) => html`<p class="remark">${remark}</p>`)}
       ${chips('comes from', view.comesFrom, workbook)} ${chips('goes to', view.goesTo, workbook)}
-      ${note(view, workbook)}
+      ${photoRow(workbook, view.photos ?? [])} ${note(view, workbook)}
     </div>
   `;
 }

@@ -52,6 +52,7 @@ export function slipView(look: Look, at: CellPlace): SlipView {
     ),
     remarks: look.remarksAt(at),
     note: cell?.note ?? '',
+    ...(cell?.photos && { photos: cell.photos }),
   };
 }
 

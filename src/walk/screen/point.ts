@@ -1,7 +1,9 @@
 import { html } from 'lit-html';
 import { live } from 'lit-html/directives/live.js';
 import type { QuantityName } from '../../../functions/quantities/names.ts';
-import type { Receptor } from '../../book/types.ts';
+import type { Photo, Receptor } from '../../book/types.ts';
+import { photoRow } from '../../panels/kit/photo.ts';
+import type { Workbook } from '../../panels/workbook.ts';
 import { segments } from '../../panels/kit/segments.ts';
 import { shape } from '../../panels/kit/shape.ts';
 import { shown, written } from '../../panels/kit/written.ts';
@@ -16,14 +18,15 @@ export interface PointHands {
   type(text: string): void;
   meter(receptor: Receptor): void;
   mode(quantity: QuantityName): void;
+  drop(photo: Photo): void;
 }
 
 /** One point: what it is called, what is wanted there, what was read and how that stands. */
-export function pointNow(scene: Scene, hands: PointHands) {
+export function pointNow(scene: Scene, hands: PointHands, workbook: Workbook) {
   return html`
     <h1>${scene.reading.label}</h1>
     ${about(scene)} ${chips(scene, hands)} ${display(scene, hands)} ${standing(scene, hands)}
-    ${before(scene)}
+    ${photoRow(workbook, scene.photos, (photo) => hands.drop(photo))} ${before(scene)}
   `;
 }
 

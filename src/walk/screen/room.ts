@@ -1,5 +1,6 @@
 import type { QuantityName } from '../../../functions/quantities/names.ts';
 import { spotOf } from '../../book/look.ts';
+import type { Photo } from '../../book/types.ts';
 import { done, refused, type Context, type Outcome } from '../../commands/command.ts';
 import { mount } from '../../panels/kit/mount.ts';
 import { spelled } from '../../panels/kit/spelled.ts';
@@ -30,6 +31,8 @@ export interface WalkMeans {
   readonly screen: Screen;
   /** Runs a command; the outcome is Walk’s to say. */
   act(id: string, args?: unknown): Outcome;
+  /** Scales a picture down and keeps it beside the book. */
+  keepPhoto(file: File): Promise<Photo | { readonly reason: string }>;
 }
 
 /** One point at a time, for the hand that holds a meter. */
@@ -158,6 +161,13 @@ export function createWalk(means: WalkMeans): WalkRoom {
       if (at('walk.note', { text })) panel.value = 'point';
       focusEntry();
     },
+    async photo(file) {
+      const { spot } = now.reading;
+      const photo = await means.keepPhoto(file);
+      if ('reason' in photo) problem.value = photo.reason;
+      else settle(means.act('walk.photo', { spot, photo }));
+    },
+    drop: (photo) => at('walk.dropPhoto', { photo }),
     back: () => step(now, -1),
     main: () => (draft.value === null ? step(now, 1) : keep(now)),
   });

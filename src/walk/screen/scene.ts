@@ -1,6 +1,7 @@
 import type { QuantityName } from '../../../functions/quantities/names.ts';
 import { cellAtSpot, typedText, type Spot } from '../../book/look.ts';
 import { writingSettings } from '../../book/settings.ts';
+import type { Photo } from '../../book/types.ts';
 import type { Context } from '../../commands/command.ts';
 import type { Look } from '../../panels/views/look.ts';
 import { passesOf, type Pass, type WalkReading } from '../order.ts';
@@ -26,6 +27,7 @@ export interface Scene {
   readonly choices: readonly QuantityName[];
   readonly meter: ReturnType<typeof meterOf>;
   readonly note: string;
+  readonly photos: readonly Photo[];
 }
 
 export function lookOf({ book, engine }: Context): Look {
@@ -64,6 +66,7 @@ export function sceneOf(context: Context, mode: QuantityName | null): Scene | un
     choices,
     meter,
     note: noteOn(document, reading.spot),
+    photos: cellAtSpot(document, reading.spot)?.photos ?? [],
   };
 }
 

@@ -1,5 +1,5 @@
 import { html } from 'lit-html';
-import { ChevronLeft, EyeOff, List, MoonStar, StickyNote, Undo2, X } from 'lucide-static';
+import { Camera, ChevronLeft, EyeOff, List, MoonStar, StickyNote, Undo2, X } from 'lucide-static';
 import { icon } from '../../panels/kit/icon.ts';
 import { notice } from '../../panels/notice/notice.ts';
 import type { Workbook } from '../../panels/workbook.ts';
@@ -22,6 +22,7 @@ export interface WalkHandles extends ListHands, PointHands {
   undo(): void;
   unreadable(): void;
   note(text: string): void;
+  photo(file: File): void;
   back(): void;
   main(): void;
 }
@@ -51,7 +52,9 @@ export function walkView(scene: Scene, hands: WalkHandles, workbook: Workbook) {
     ${progress(scene)}
     <div class="walk-notice">${notice(workbook)}</div>
     <section class="points" aria-label="Points">${pointList(scene, hands)}</section>
-    <section class="now" aria-label=${scene.reading.label}>${pointNow(scene, hands)}</section>
+    <section class="now" aria-label=${scene.reading.label}>
+      ${pointNow(scene, hands, workbook)}
+    </section>
     <section class="under-thumb" aria-label="Entry">
       ${
         panel === 'note'
@@ -86,14 +89,35 @@ function progress({ pass, index, look }: Scene) {
   </div>`;
 }
 
-function tools({ show, unreadable, undo, undoes }: WalkHandles) {
+/** On a phone this opens the camera. */
+function camera({ photo }: WalkHandles) {
+  const taken = (event: Event) => {
+    const input = event.currentTarget as HTMLInputElement;
+    const [file] = input.files ?? [];
+    input.value = '';
+    if (file) photo(file);
+  };
+  return html`<label class="tool"
+    ><input
+      class="unseen"
+      type="file"
+      accept="image/*"
+      capture="environment"
+      aria-label="Photo of this point"
+      @change=${taken}
+    />${icon(Camera)}<span>photo</span></label
+  >`;
+}
+
+function tools(hands: WalkHandles) {
+  const { show, unreadable, undo, undoes } = hands;
   const tool = (words: string, picture: string, run: () => void, label = words, off = false) =>
     html`<button class="tool" aria-label=${label} title=${label} ?disabled=${off} @click=${run}>
       ${icon(picture)}<span>${words}</span>
     </button>`;
   return html`<div class="tools">
     ${tool('points', List, () => show('list'), 'All points')}
-    ${tool('note', StickyNote, () => show('note'), 'Note on this point')}
+    ${tool('note', StickyNote, () => show('note'), 'Note on this point')} ${camera(hands)}
     ${tool('not readable', EyeOff, unreadable)}
     ${tool('undo', Undo2, undo, undoes ? `Undo: ${undoes}` : 'Nothing to undo', !undoes)}
   </div>`;

@@ -252,6 +252,7 @@ export function paperWorkbook(): PaperWorkbook {
     tryOut: ask('tryOut', { text: '' }),
     say: ask('say', undefined),
     propertiesOf: () => ({
+    photo: () => Promise.resolve(undefined),
       name: 'Key',
       title: head.title,
       purpose: head.purpose,
