@@ -2,7 +2,7 @@ import { defaultWriting } from '../../../functions/quantities/settings.ts';
 import type { QuantityName } from '../../../functions/quantities/names.ts';
 import type { Block, Datum, Given, Made, Undrawn } from '../../../src/figures/figure.ts';
 import { kindOf } from '../../../src/figures/kinds.ts';
-import { markup, type Drawn } from '../../../src/figures/kit/element.ts';
+import type { Drawn } from '../../../src/figures/kit/element.ts';
 import { fileTheme } from '../../../src/figures/kit/theme.ts';
 
 type Value = number | string | null | Datum;
@@ -73,5 +73,3 @@ export const signs = (drawn: Drawn): readonly number[] =>
     .map(({ attributes }) =>
       Number(/translate\((\S+) /.exec(String(attributes['transform']))?.[1]),
     );
-
-export { markup };
