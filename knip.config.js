@@ -16,6 +16,7 @@ export default {
     'index.html',
     'functions/index.ts',
     'functions/{marks,quantities}/index.ts',
+    'src/app/offline/sw.ts',
     'src/cli/main.ts',
     'src/grid/handsontable/stubs/*.ts',
     'src/tools/*.mjs',

@@ -9,7 +9,7 @@ import { run } from './run.mjs';
 /** The test files that try more when there is time: those that ask tests/support/runs.ts. */
 const files = readdirSync(join(root, 'tests'), { recursive: true, encoding: 'utf8' })
   .map((name) => `tests/${name.replaceAll('\\', '/')}`)
-  .filter((name) => name.endsWith('.test.ts') && !name.startsWith('tests/browser/'))
+  .filter((name) => name.endsWith('.test.ts'))
   .filter((name) => readFileSync(join(root, name), 'utf8').includes('support/runs.ts'))
   .sort();
 if (files.length === 0) {

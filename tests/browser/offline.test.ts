@@ -93,6 +93,16 @@ test('from the second visit it works with no server: sheets, functions, typeface
   faults.take(/sw\.js|favicon/);
 });
 
+test('the server has the worker and the manifest looked for anew each time, as what they are', async () => {
+  const headers = async (path: string) => (await fetch(server.url + path)).headers;
+  const script = await headers('sw.js');
+  expect(script.get('cache-control')).toBe('no-cache');
+  expect(script.get('content-type')).toMatch(/^text\/javascript/);
+  expect(script.get('content-security-policy')).toContain("worker-src 'self'");
+  const manifest = await headers('manifest.webmanifest');
+  expect(manifest.get('content-type')).toMatch(/^application\/manifest\+json/);
+});
+
 test('each file of the build is kept, and nothing else', async () => {
   const { page } = await opened();
   const kept = await page.evaluate(async () => {
