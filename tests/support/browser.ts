@@ -53,6 +53,7 @@ export async function openTestPage(name: string, options: OpenOptions = {}): Pro
 
 async function openAt(url: string, options: OpenOptions): Promise<OpenApp> {
   const context = await newContext(options);
+  await context.addInitScript(withoutPicker);
   if (options.before) await context.addInitScript(options.before);
   const page = context.pages()[0] ?? (await context.newPage());
   const faults = await watchFaults(context, new URL(url).origin);
@@ -105,3 +106,8 @@ afterAll(async () => {
   await browser?.close();
   browser = undefined;
 });
+
+/** Runs in the page: the browser’s own picker cannot be worked from outside, a file field can. */
+function withoutPicker(): void {
+  Reflect.set(window, 'showOpenFilePicker', undefined);
+}
