@@ -2,11 +2,7 @@ import { newDocument } from '../book/newdocument.ts';
 import { copyOf } from '../book/content.ts';
 import { figuresOn } from '../book/figures.ts';
 import { readBook } from '../book/form/read.ts';
-<<<<<<< HEAD
 import { photosOn } from '../book/form/photos.ts';
-=======
-import { writeBook } from '../book/form/write.ts';
->>>>>>> 5f2912d (Test versions, the bin, archives and files in the browser; kills at fifty moments in the long runs)
 import { figuresFor } from '../book/make/figures.ts';
 import type { Document } from '../book/types.ts';
 import { paste, take } from '../commands/clipboard.ts';
@@ -215,15 +211,9 @@ function bookActions(
       keys: ['Ctrl+S'],
       search: ['download', 'export', 'hand over'],
       unavailable: needsBook,
-<<<<<<< HEAD
       run: withDesk(async ({ id, book, photos }) => {
         const pictures = await photos.files(photosOn(book.document));
         const saved = await hands.files.save(id, book, pictures);
-=======
-      run: withDesk(async ({ id, book }) => {
-        const { document } = book;
-        const saved = await hands.files.save(id, document.title, writeBook(document));
->>>>>>> 5f2912d (Test versions, the bin, archives and files in the browser; kills at fifty moments in the long runs)
         // A version of what the file holds; where none can be kept, the file is there.
         if (saved.ok) void hands.versions.keep('saved');
         return saved;

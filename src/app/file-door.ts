@@ -1,11 +1,7 @@
 import { readBook } from '../book/form/read.ts';
-<<<<<<< HEAD
 import type { PhotoFile } from '../book/form/photos.ts';
 import { writeBook } from '../book/form/write.ts';
 import type { Book, Document } from '../book/types.ts';
-=======
-import type { Document } from '../book/types.ts';
->>>>>>> 5f2912d (Test versions, the bin, archives and files in the browser; kills at fifty moments in the long runs)
 import type { Outcome } from '../commands/command.ts';
 import { takeArchive } from './archive.ts';
 import { others } from './exchange-actions.ts';
@@ -51,11 +47,7 @@ export interface FileDoor {
   /** Files that were dropped, one after the other; the last book stays on the desk. */
   openDropped(files: readonly Came[]): Promise<Outcome>;
   /** To the file it came from, where that is allowed; else as a download. */
-<<<<<<< HEAD
   save(id: string, book: Book, pictures: readonly PhotoFile[]): Promise<Outcome>;
-=======
-  save(id: string, title: string, text: string): Promise<Outcome>;
->>>>>>> 5f2912d (Test versions, the bin, archives and files in the browser; kills at fifty moments in the long runs)
 }
 
 const ok: Outcome = { ok: true };
@@ -116,22 +108,18 @@ export function createFileDoor(means: FileDoorMeans): FileDoor {
       const file = await askForFile('.zip,application/zip');
       return file ? takeArchive(file).finally(() => means.list()) : ok;
     },
-<<<<<<< HEAD
     async save(id, { document }, pictures) {
       const text = writeBook(document, pictures);
-=======
-    async save(id, title, text) {
->>>>>>> 5f2912d (Test versions, the bin, archives and files in the browser; kills at fifty moments in the long runs)
       const handle = handles.get(id);
       if (handle && (await written(handle, text)))
         return {
           ok: true,
           say: `Saved to ${handle.name}. The book goes on being kept here as well.`,
         };
-      saveText(title, ending, type, text);
+      saveText(document.title, ending, type, text);
       return {
         ok: true,
-        say: `Saved ${title} as a file. The book goes on being kept here as well.`,
+        say: `Saved ${document.title} as a file. The book goes on being kept here as well.`,
       };
     },
   };
