@@ -3,3 +3,4 @@ export { connectEngine, isFunction } from '../engine/index.ts';
 export { createChecker } from '../check/checker.ts';
 export { catalogue } from '../../functions/index.ts';
 export { createWalk } from '../walk/screen/room.ts';
+export { fixturesIn } from '../files/photometric/shelf.ts';

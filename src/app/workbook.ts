@@ -145,6 +145,7 @@ export function createWorkbook(parts: WorkbookParts): Workbook {
       return footView(lookAt(now), shownSheet.value, selection.value, roles.value);
     }),
     names: view('changed', namesOf, []),
+    fixtures: view('changed', ({ document }) => document.shelf('fixtures').items, []),
     format: computed(() => {
       const now = desk.value;
       if (!now) return { format: {}, units: [] };
@@ -252,8 +253,8 @@ export function createWorkbook(parts: WorkbookParts): Workbook {
       return tryOut(lookAt(now), spot.sheet, text, quantity);
     },
     say: (sentence) => notices.say(sentence, 'refused'),
-    propertiesOf: (sheet) => desk.value?.book.document.sheet(sheet)?.properties,
     photo: async (hash) => desk.value?.photos.url(hash),
+    propertiesOf: (sheet) => desk.value?.book.document.sheet(sheet)?.properties,
     findNext: (wanted, way) =>
       desk.value ? findNext(desk.value, wanted, way, workbook.jump) : 'Open a book first.',
   };

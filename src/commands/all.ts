@@ -3,6 +3,7 @@ import { bold, format, italic, note, quantity, roleCommands, target } from './ce
 import type { AnyCommand } from './command.ts';
 import { clear, type } from './entry.ts';
 import { figureCommands } from './figures.ts';
+import { fixtureCommands } from './fixtures.ts';
 import { fill, fillDown, fillRight } from './fill.ts';
 import { redo, undo } from './history.ts';
 import { lineCommands } from './lines.ts';
@@ -34,6 +35,7 @@ export const bookCommands: readonly AnyCommand[] = [
   ...lineCommands,
   ...sheetCommands,
   ...figureCommands,
+  ...fixtureCommands,
   names.define,
   names.rename,
   names.remove,

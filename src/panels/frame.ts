@@ -10,6 +10,7 @@ export type DialogName =
   | 'sheet'
   | 'add-sheet'
   | 'figure'
+  | 'fixtures'
   | 'keyboard'
   | 'versions'
   | 'keep-version'

@@ -42,6 +42,8 @@ export interface Workbook {
   readonly updateReady: ReadonlySignal<boolean>;
   readonly commands: ReadonlySignal<readonly CommandEntry[]>;
   readonly names: ReadonlySignal<readonly NameEntry[]>;
+  /** What stands on the book’s shelf of fixtures. */
+  readonly fixtures: ReadonlySignal<readonly ShelfItem[]>;
   readonly format: ReadonlySignal<FormatView>;
   readonly figures: Figures;
   /** The function library; empty until the engine has loaded. */
@@ -64,10 +66,10 @@ export interface Workbook {
   tryOut(text: string): Shown;
   say(sentence: string): void;
   propertiesOf(sheet: string): SheetProperties | undefined;
-  /** Goes to the next cell that has it and says where, or that there is none. */
-  findNext(wanted: SearchFor, way: 1 | -1): string;
   /** An address for the picture with this hash; undefined where it is not on this device. */
   photo(hash: string): Promise<string | undefined>;
+  /** Goes to the next cell that has it and says where, or that there is none. */
+  findNext(wanted: SearchFor, way: 1 | -1): string;
 }
 
 export interface SearchFor {
@@ -184,9 +186,9 @@ export interface SlipView {
   readonly goesTo: readonly Link[];
   readonly remarks: readonly string[];
   readonly note: string;
+  readonly photos?: readonly Photo[];
 }
 
-  readonly photos?: readonly Photo[];
 export interface Fact {
   readonly label: string;
   readonly text: string;

@@ -3,10 +3,10 @@ import type { DialogName, Shell } from '../frame.ts';
 import { bin } from '../kept/bin.ts';
 import { keepVersion } from '../kept/keep-version.ts';
 import { versions } from '../kept/versions.ts';
-import { openReference } from '../reference/open.ts';
 import type { Workbook } from '../workbook.ts';
 import { about } from './about.ts';
 import { addSheet } from './add-sheet.ts';
+import { openReference } from '../reference/open.ts';
 import { keyboard } from './keyboard.ts';
 import { names } from './names.ts';
 import { numberFormat } from './number-format.ts';
@@ -26,6 +26,9 @@ const dialogs: Readonly<Record<DialogName, Open>> = {
   sheet: sheetProperties,
   'add-sheet': addSheet,
   figure: figureDialog,
+  // What reads photometric files is fetched when somebody asks for it.
+  fixtures: (workbook) =>
+    void import('../fixtures/dialog.ts').then(({ fixturesDialog }) => fixturesDialog(workbook)),
   keyboard,
   versions,
   'keep-version': keepVersion,

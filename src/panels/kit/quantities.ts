@@ -6,6 +6,7 @@ const openings = {
   measured: 'a reading with its unit',
   receptor: 'dome, flat or a constant',
   anything: 'anything',
+  table: 'a table',
 } as const;
 
 type Opening = keyof typeof openings;

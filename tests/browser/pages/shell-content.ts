@@ -218,6 +218,7 @@ export function paperWorkbook(): PaperWorkbook {
       command('book.saveFile', 'Save as a file', 'book', ['Ctrl+S']),
       command('rows.insertAbove', 'Insert rows above', 'rows'),
     ]),
+    fixtures: signal([]),
     names: signal([
       {
         id: 'n1',
@@ -251,8 +252,8 @@ export function paperWorkbook(): PaperWorkbook {
     },
     tryOut: ask('tryOut', { text: '' }),
     say: ask('say', undefined),
-    propertiesOf: () => ({
     photo: () => Promise.resolve(undefined),
+    propertiesOf: () => ({
       name: 'Key',
       title: head.title,
       purpose: head.purpose,
