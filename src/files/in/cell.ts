@@ -44,7 +44,7 @@ export function cellIn(
   const content = contentOf(cell, measured, formula);
   const typed = typedText(content, measured, cell, around.means, settings);
   const role = around.locks && cell.unlocked ? roleOf(quantity, content) : undefined;
-  const format = formatOf(cell);
+  const format = formatOf(cell, measured);
   return (
     orNull({
       content,
@@ -110,11 +110,18 @@ function roleOf(quantity: QuantityName | undefined, content: Content): Role {
   return quantity !== undefined && metered.has(quantity) ? 'reading' : 'choice';
 }
 
-function formatOf({ look, bold, italic, align, wrap, formula }: PlainCell): Format | undefined {
+function formatOf(
+  { look, bold, italic, align, wrap, formula }: PlainCell,
+  measured: Measured | undefined,
+): Format | undefined {
+  // The words above go on naming the unit that the file was written in.
+  const unit =
+    measured && units[measured.quantity].units.find(({ symbol }) => symbol === measured.unit);
   // Digits of results are what somebody chose; those of entries are what was typed.
   const decimals = look?.moment || formula === undefined ? undefined : look?.decimals;
   const format: Format = {
     ...(decimals !== undefined && { decimals }),
+    ...(unit && measured && unit.symbol !== units[measured.quantity].base && { unit: unit.symbol }),
     ...(bold && { bold }),
     ...(italic && { italic }),
     ...(align && { align }),

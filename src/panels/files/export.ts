@@ -56,11 +56,11 @@ export function exportDialog(seam: ExportSeam): void {
       }}
     >
       <fieldset class="choices">
-        <legend>Form</legend>
+        <legend>form</legend>
         ${forms(seam.sheet).map((one) => choice('form', one, form.value, false, (value) => (form.value = value)))}
       </fieldset>
       <fieldset class="choices">
-        <legend>Formulas</legend>
+        <legend>formulas</legend>
         ${kinds.map((one) =>
           choice(
             'formulas',
