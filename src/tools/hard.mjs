@@ -26,7 +26,12 @@ console.log(`Seed ${seed}.`);
 
 const folder = mkdtempSync(join(tmpdir(), 'halfstop-hard-'));
 const report = join(folder, 'report.json');
-const reporters = ['--reporter=default', '--reporter=json', `--outputFile.json=${report}`];
+const reporters = [
+  '--reporter=default',
+  '--reporter=src/tools/progress.mjs',
+  '--reporter=json',
+  `--outputFile.json=${report}`,
+];
 const code = await run('vitest', ['run', ...reporters, ...files], {
   env: { HARD: '1', SEED: String(seed) },
 });

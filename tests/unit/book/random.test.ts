@@ -5,9 +5,10 @@ import { writeBook } from '../../../src/book/form/write.ts';
 import { playRandomMove } from '../../fuzz/book/moves.ts';
 import { Pair } from '../../fuzz/book/pair.ts';
 import { Random } from '../../fuzz/book/random.ts';
+import { runs } from '../../support/runs.ts';
 
 const movesEach = 2500;
-const wanted = process.env['HARD'] === '1' ? 1_000_000 : 10_000;
+const wanted = runs(10_000, 1_000_000);
 const first = Number(process.env['SEED'] ?? 20_261);
 const seeds = Array.from({ length: wanted / movesEach }, (_, i) => first + i);
 
