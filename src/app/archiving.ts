@@ -5,13 +5,14 @@ import { readPages } from '../storage/pages.ts';
 import type { BookStore, KeptBook } from '../storage/store.ts';
 import { versionKinds, type KeptVersion, type VersionKind } from '../storage/versions.ts';
 
-/** Every kept book as it is now, those in the bin too, with its versions. */
+/** Every kept book as it is now, those in the bin too, with its versions and photos. */
 export async function gather(
   store: BookStore,
   made: string,
 ): Promise<{ readonly archive: Archive; readonly unreadable: readonly string[] }> {
   const books: ArchivedBook[] = [];
   const unreadable: string[] = [];
+  const beside: { name: string; bytes: Uint8Array }[] = [];
   for (const kept of await store.list()) {
     const pages = await store.read(kept.id);
     const read = pages && readPages(pages);
@@ -26,9 +27,15 @@ export async function gather(
       entry: { changed: kept.changed, ...(kept.binned !== undefined && { binned: kept.binned }) },
       versions: await versionsOf(store, kept.id),
     });
+    for (const hash of await store.photos.hashes(kept.id)) {
+      const bytes = await store.photos.get(kept.id, hash);
+      if (bytes) beside.push({ name: photoName(kept.id, hash), bytes: new Uint8Array(bytes) });
+    }
   }
-  return { archive: { made, books, beside: [] }, unreadable };
+  return { archive: { made, books, beside }, unreadable };
 }
+
+const photoName = (book: string, hash: string): string => `${book}/${hash}.jpg`;
 
 async function versionsOf(store: BookStore, book: string) {
   const found: { id: string; text: string; entry: Entry }[] = [];
@@ -55,21 +62,25 @@ export interface TakenIn {
  */
 export async function merge(
   store: BookStore,
-  { books }: Archive,
+  { books, beside }: Archive,
   newId: () => string,
 ): Promise<TakenIn> {
   const taken = { added: 0, beside: 0, same: 0 };
   const here = new Map((await store.list()).map((book) => [book.id, book]));
+  const putPhotos = (from: string, to: string) => takePhotos(store, beside, from, to);
   for (const book of books) {
     const there = here.get(book.id);
     if (!there) {
+      await putPhotos(book.id, book.id);
       await put(store, book, book.id, book.text, keptBook(book));
       taken.added += 1;
     } else if (await isSame(store, book)) {
+      await putPhotos(book.id, book.id);
       await putVersions(store, book, book.id);
       taken.same += 1;
     } else {
       const id = newId();
+      await putPhotos(book.id, id);
       const title = `${book.title}, from the archive`;
       const text = withTitle(book.text, title);
       await put(store, book, id, text, { ...keptBook(book), id, title });
@@ -77,6 +88,21 @@ export async function merge(
     }
   }
   return taken;
+}
+
+/** Pictures before the book that names them. One that is not what its hash says is left out. */
+async function takePhotos(
+  store: BookStore,
+  beside: Archive['beside'],
+  from: string,
+  to: string,
+): Promise<void> {
+  for (const { name, bytes } of beside) {
+    const [, hash = ''] = /^[^/]+\/([0-9a-f]{64})\.jpg$/.exec(name) ?? [];
+    if (name !== photoName(from, hash)) continue;
+    const own = new Uint8Array(bytes);
+    if ((await hashOf(own)) === hash) await store.photos.put(to, hash, own.buffer);
+  }
 }
 
 const keptBook = ({ id, title, text, entry }: ArchivedBook): KeptBook => ({

@@ -166,6 +166,7 @@ const aspectNotes: Readonly<Partial<Record<Aspect, string>>> = {
   tolerance: 'its tolerance',
   receptor: 'its receptor',
   pointed: 'where the meter was pointed',
+  photos: 'its photos',
 };
 
 const shelfNames = {

@@ -1,3 +1,4 @@
+import { carry, photosOn } from '../book/form/photos.ts';
 import { readBook } from '../book/form/read.ts';
 import { become } from '../book/make/become.ts';
 import type { Document } from '../book/types.ts';
@@ -130,7 +131,9 @@ export function createVersions({ locale, now, library, opened, begin }: Versions
         const text = await store.text(book.id, id);
         const read = text === undefined ? undefined : readBook(text);
         if (!read) return gone;
-        return read.ok ? begin(read.document) : read;
+        if (!read.ok) return read;
+        carry(read.document, await book.photos.files(photosOn(read.document)));
+        return begin(read.document);
       }),
     remove: (id) =>
       withBook(async (book) => {

@@ -15,8 +15,9 @@ export async function unpack(packed: Packed): Promise<string> {
 const through = (blob: Blob, by: CompressionStream | DecompressionStream): Promise<ArrayBuffer> =>
   new Response(blob.stream().pipeThrough(by)).arrayBuffer();
 
-/** The same for the same text and, for all that anyone knows, for no other. */
-export async function hashOf(text: string): Promise<string> {
-  const digest = await crypto.subtle.digest('SHA-256', new TextEncoder().encode(text));
+/** The same for the same content and, for all that anyone knows, for no other. */
+export async function hashOf(content: string | Uint8Array<ArrayBuffer>): Promise<string> {
+  const bytes = typeof content === 'string' ? new TextEncoder().encode(content) : content;
+  const digest = await crypto.subtle.digest('SHA-256', bytes);
   return Array.from(new Uint8Array(digest), (byte) => byte.toString(16).padStart(2, '0')).join('');
 }

@@ -5,6 +5,7 @@ import { allOf } from './versionstore.ts';
 
 /** Pictures beside the books, each under the book that names it and its hash. */
 export interface PhotoStore {
+  hashes(book: string): Promise<readonly string[]>;
   get(book: string, hash: string): Promise<ArrayBuffer | undefined>;
   put(book: string, hash: string, bytes: ArrayBuffer): Promise<void>;
   /**
@@ -16,6 +17,11 @@ export interface PhotoStore {
 
 export function photosIn(withDatabase: Connection): PhotoStore {
   return {
+    hashes: (book) =>
+      withDatabase(async (database) => {
+        const keys = await database.getAllKeys('photos', allOf(book));
+        return keys.map(([, hash]) => hash);
+      }),
     get: (book, hash) => withDatabase((database) => database.get('photos', [book, hash])),
     put: (book, hash, bytes) =>
       withDatabase((database) => {

@@ -5,12 +5,14 @@ import { gather, merge } from '../../../src/app/archiving.ts';
 import { writeBook } from '../../../src/book/form/write.ts';
 import { readArchive, writeArchive } from '../../../src/files/archive.ts';
 import { openDatabase } from '../../../src/storage/database.ts';
+import { hashOf } from '../../../src/storage/packed.ts';
 import { keepVersion } from '../../../src/storage/keepversion.ts';
 import { stage } from '../book/stage.ts';
 
 let count = 0;
 const fresh = () => openDatabase(`archiving-${String(count++)}`);
 const newId = () => `n${String(count++)}`;
+const photo = new Uint8Array([1, 2, 3]);
 const made = '2026-11-25T18:00:00.000Z';
 const fileOf = (reading: string) => writeBook(stage({ Loft: { A1: reading } }).document);
 
@@ -32,6 +34,8 @@ async function filled() {
     await keepVersion(store.versions, { ...version, text: fileOf('1 lx') }, () => '');
   }
   await store.bin('shed', made);
+  await store.photos.put('loft', await hashOf(photo), photo.buffer);
+  await store.photos.put('loft', '0'.repeat(64), new Uint8Array([9]).buffer);
   return store;
 }
 
@@ -42,7 +46,7 @@ async function archiveOf(store: Awaited<ReturnType<typeof filled>>) {
   return { bytes, archive: read.archive };
 }
 
-test('an archive gives every book back with its versions, those in the bin too', async () => {
+test('an archive gives every book back with its versions and photos, those in the bin too', async () => {
   const from = await filled();
   const { archive } = await archiveOf(from);
   const to = fresh();
@@ -51,6 +55,9 @@ test('an archive gives every book back with its versions, those in the bin too',
     { id: 'loft', title: 'The loft', changed: made },
     { id: 'shed', binned: made },
   ]);
+  const kept = await to.photos.get('loft', await hashOf(photo));
+  expect(kept && new Uint8Array(kept), 'the photo').toEqual(photo);
+  expect(await to.photos.hashes('loft'), 'and none that is not its hash').toHaveLength(1);
   expect((await to.read('loft'))?.snapshot.text).toBe(fileOf('12 lx'));
   expect(await to.versions.list('shed')).toMatchObject([{ name: 'As rigged', kind: 'named' }]);
   expect(await to.versions.text('shed', 'v-shed')).toBe(fileOf('1 lx'));
