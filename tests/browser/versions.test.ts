@@ -208,7 +208,7 @@ test('a file that is no book is refused with a sentence', async () => {
   writeFileSync(path, '{"form":"something else"}');
   const { page } = await openApp();
   const chooser = page.waitForEvent('filechooser');
-  await page.keyboard.press('Control+o');
+  await page.getByRole('button', { name: 'Open a file' }).click();
   await (await chooser).setFiles(path);
   await page.getByText('The file is not a Halfstop book, so nothing was opened.').waitFor();
   rmSync(folder, { recursive: true });
