@@ -2,6 +2,7 @@ import { Draft } from './inside/draft.ts';
 import { DraftSheet } from './inside/sheet.ts';
 import { usualSettings } from './settings.ts';
 import type { Document, Id, Settings, SheetContent, SheetProperties } from './types.ts';
+import { words } from '../words/words.ts';
 
 /** A document with one empty sheet. The zone comes from whoever knows the clock. */
 export function newDocument(
@@ -17,7 +18,10 @@ export function newDocument(
   } = {},
 ): Document {
   const draft = new Draft(title, { ...usualSettings, ...settings });
-  draft.placeSheet(new DraftSheet(emptySheet(newId(), { name: 'Sheet 1', ...sheet })), 0);
+  draft.placeSheet(
+    new DraftSheet(emptySheet(newId(), { name: words.book.firstSheet, ...sheet })),
+    0,
+  );
   return draft;
 }
 

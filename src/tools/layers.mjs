@@ -4,6 +4,7 @@
  */
 export const mayImport = {
   functions: [],
+  'src/words': [],
   'src/formula': ['functions'],
   'src/book': ['functions/quantities', 'src/formula'],
   'src/engine': ['functions', 'src/formula', 'src/book'],
@@ -44,6 +45,12 @@ mayImport['src/cli'] = [
   ...['functions', 'src/formula', 'src/book', 'src/engine', 'src/check', 'src/files'],
   ...['src/reference', ...rooms],
 ];
+
+/** What is said stands under everything upstairs. */
+for (const folder of Object.keys(mayImport)) {
+  if (folder !== 'functions' && folder !== 'src/words')
+    mayImport[folder] = [...(mayImport[folder] ?? []), 'src/words'];
+}
 
 /** Each outside library has its owners. @type {Record<string, readonly string[]>} */
 export const owners = {

@@ -1,6 +1,7 @@
 import { createBook } from '../book.ts';
 import type { Book, Change, Document, Refusal } from '../types.ts';
 import { lineFromText, lineToText } from './stepjson.ts';
+import { words } from '../../words/words.ts';
 
 /** One line of JSON for a change: append it, and the journal tells how the book came about. */
 export const journalLine = (change: Pick<Change, 'kind' | 'transaction'>): string =>
@@ -41,12 +42,12 @@ export function replay(document: Document, lines: readonly string[]): Replayed |
     if (line.kind === 'do') {
       const result = book.run(line.transaction);
       if (!result.ok) return stopped(index, result.reason);
-    } else if (!book[line.kind]()) return stopped(index, `There is nothing to ${line.kind}.`);
+    } else if (!book[line.kind]()) return stopped(index, words.book.nothingTo(line.kind));
   }
   return { ok: true, book, cutShort: false };
 }
 
 function stopped(index: number, reason: string): Stopped {
   const at = String(index + 1);
-  return { ok: false, reason: `The journal stops at line ${at}: ${reason}`, done: index };
+  return { ok: false, reason: words.bookFile.stopsAt(at, reason), done: index };
 }

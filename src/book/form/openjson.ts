@@ -1,4 +1,5 @@
 import type { Json } from '../types.ts';
+import { words } from '../../words/words.ts';
 
 const deepest = 24;
 const forbidden = new Set(['__proto__', 'constructor', 'prototype']);
@@ -8,12 +9,12 @@ export function faultOfJson(value: unknown): string | undefined {
   const waiting: { value: unknown; depth: number }[] = [{ value, depth: 0 }];
   for (let next = waiting.pop(); next; next = waiting.pop()) {
     const { value: each, depth } = next;
-    if (depth > deepest) return `it nests more than ${String(deepest)} deep`;
+    if (depth > deepest) return words.bookFile.nests(deepest);
     if (typeof each === 'object' && each !== null) {
       for (const key of Object.keys(each))
-        if (forbidden.has(key)) return `it has a key “${key}”, which no book has`;
+        if (forbidden.has(key)) return words.bookFile.strangeKey(key);
       for (const inner of Object.values(each)) waiting.push({ value: inner, depth: depth + 1 });
-    } else if (!isPlain(each)) return 'it holds something that is not JSON';
+    } else if (!isPlain(each)) return words.bookFile.notJson;
   }
   return undefined;
 }

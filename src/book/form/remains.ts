@@ -9,6 +9,7 @@ import { inKeyOrder } from './openjson.ts';
 import { readBook } from './read.ts';
 import { lineFromText, lineToText, stepToJson } from './stepjson.ts';
 import { writeBook } from './write.ts';
+import { words } from '../../words/words.ts';
 
 /**
  * A document as text, with all that later journal lines may build on. The form of the file leaves
@@ -28,7 +29,10 @@ export function writeBase(document: Document): Base | undefined {
   if (!read.ok) return undefined;
   const steps = stepsBetween(draftOf(read.document), draftOf(document));
   if (steps.length === 0) return { text, remains: null };
-  return { text, remains: lineToText({ kind: 'do', transaction: { label: 'Remains', steps } }) };
+  return {
+    text,
+    remains: lineToText({ kind: 'do', transaction: { label: words.bookFile.remains, steps } }),
+  };
 }
 
 export function readBase({
@@ -43,7 +47,7 @@ export function readBase({
   return result.ok ? read : damaged;
 }
 
-const damaged: Refusal = { ok: false, reason: 'What was kept beside the book is damaged.' };
+const damaged: Refusal = { ok: false, reason: words.bookFile.remainsDamaged };
 
 /** The steps that make `from`, read from the file of `to`, the same as `to`. They are taken on the way. */
 function stepsBetween(from: Draft, to: Draft): Step[] {

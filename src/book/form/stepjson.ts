@@ -12,6 +12,7 @@ import type { CellJson } from './cells.ts';
 import { cellFromJson, cellToJson } from './cells.ts';
 import type { AreaJson, LineJson, PlacedJson, StepJson } from './stepschema.ts';
 import { lineSchema } from './stepschema.ts';
+import { words } from '../../words/words.ts';
 
 /** A line of a journal: a transaction that was done, or that the last one was undone or redone. */
 export type Line =
@@ -31,10 +32,10 @@ export function lineFromText(
   try {
     json = JSON.parse(text);
   } catch {
-    return { reason: 'The line is cut short.', cutShort: true };
+    return { reason: words.bookFile.lineCutShort, cutShort: true };
   }
   const result = v.safeParse(lineSchema, json, { abortEarly: true });
-  return result.success ? lineFrom(result.output) : { reason: 'The line is damaged.' };
+  return result.success ? lineFrom(result.output) : { reason: words.bookFile.lineDamaged };
 }
 
 function lineFrom(json: LineJson): Line | { readonly reason: string } {
@@ -80,7 +81,7 @@ export function stepToJson(step: Step): object {
 
 class Damaged extends Error {}
 
-const damagedFormula = { reason: 'A formula is damaged.' };
+const damagedFormula = { reason: words.bookFile.formulaDamaged };
 const reader = {
   formula: (json: FormulaJson) => formulaFromJson(json) ?? damagedFormula,
   under: (json: EntrySettings | undefined) => json && entrySettings(json),
@@ -97,7 +98,7 @@ function cellFrom(json: PlacedJson['cell']): Cell {
 
 function areaFrom({ id, range, quantity }: AreaJson): Area {
   const reference = referenceFromText(range);
-  if (reference?.kind !== 'range') throw new Damaged('An area is damaged.');
+  if (reference?.kind !== 'range') throw new Damaged(words.bookFile.areaDamaged);
   return { id, range: reference, quantity };
 }
 

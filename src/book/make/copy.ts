@@ -7,6 +7,7 @@ import type { Region } from './growing.ts';
 import { Growing, beyondSheet } from './growing.ts';
 import type { Made } from './made.ts';
 import { made, refused } from './made.ts';
+import { words } from '../../words/words.ts';
 
 export type CopyWhat =
   /** Everything a cell holds and says about itself. */
@@ -23,7 +24,7 @@ export function copyCells(
   means: Means,
   from: Region,
   to: Region,
-  { what = 'all', label = 'Paste' }: { what?: CopyWhat; label?: string } = {},
+  { what = 'all', label = words.book.paste }: { what?: CopyWhat; label?: string } = {},
 ): Made {
   const target = { ...to, ...tiled(from, to) };
   return pourCells(document, means, target, label, (row, column) => ({

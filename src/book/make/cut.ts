@@ -4,6 +4,7 @@ import type { Region } from './growing.ts';
 import { Growing, beyondSheet } from './growing.ts';
 import type { Made } from './made.ts';
 import { made, refused } from './made.ts';
+import { words } from '../../words/words.ts';
 
 /** Cut and paste: the cells move, and whatever refers to them follows. */
 export function cutCells(document: Document, means: Means, from: Region, to: Spot): Made {
@@ -19,7 +20,7 @@ export function cutCells(document: Document, means: Means, from: Region, to: Spo
   if (!source || !target) return refused(beyondSheet);
   const still = from.sheet === to.sheet && from.top === to.row && from.left === to.column;
   return made(
-    'Cut and paste',
+    words.book.cutAndPaste,
     still ? [] : [...growing.steps, { kind: 'moveCells', from: source, to: target }],
     target,
   );

@@ -4,8 +4,9 @@ import { addressAt, cellAtSpot, placeAt, quantityAround, typedText } from '../lo
 import type { CellAt, Document, Id, Means, Refusal, Settings, Transaction } from '../types.ts';
 import { withEntry } from './entered.ts';
 import { Growing, beyondSheet } from './growing.ts';
-import { counted, refused } from './made.ts';
+import { refused } from './made.ts';
 import { readInto, type Read } from './readInto.ts';
+import { words } from '../../words/words.ts';
 
 /** A text for a cell. */
 export interface Entry extends Spot {
@@ -76,8 +77,8 @@ function goTo(sets: readonly { readonly sheet: Id; readonly cells: readonly Cell
 function labelFor(entries: readonly Entry[]): string {
   const [only] = entries;
   return entries.length === 1 && only
-    ? `Enter ${addressAt(only)}`
-    : `Enter ${counted(entries.length, 'cell')}`;
+    ? words.book.enterCell(addressAt(only))
+    : words.book.enterCells(entries.length);
 }
 
 const spotOnly = ({ sheet, row, column }: Spot): Spot => ({ sheet, row, column });
@@ -93,7 +94,7 @@ function linesOf(growing: Growing, { sheet, row, column }: Spot) {
 
 function read(document: Document, means: Means, growing: Growing, entry: Entry): Read {
   const sheet = document.sheet(entry.sheet);
-  if (!sheet) return { reason: 'The sheet is no longer in the book.' };
+  if (!sheet) return { reason: words.book.sheetGone };
   const fits =
     growing.has(sheet.id, 'rows', entry.row) && growing.has(sheet.id, 'columns', entry.column);
   if (!fits) return { reason: beyondSheet };

@@ -6,6 +6,7 @@ import type { Document, Id, Means, Step } from '../types.ts';
 import { Growing } from './growing.ts';
 import type { Made } from './made.ts';
 import { made, refused } from './made.ts';
+import { words } from '../../words/words.ts';
 
 /** What a figure is to be: cells by their addresses, as seen from its sheet. */
 export interface PlannedFigure {
@@ -17,7 +18,7 @@ export interface PlannedFigure {
   readonly options?: Readonly<Record<string, string>>;
 }
 
-const gone = 'The figure is no longer in the book.';
+const gone = words.book.figureGone;
 
 /** A new figure under the others of its sheet. */
 export function addFigure(
@@ -28,7 +29,7 @@ export function addFigure(
 ): Made {
   const last = figuresOn(document, sheet).at(-1);
   const base = { id: means.newId(), sheet, place: (last?.place ?? -1) + 1 };
-  return keeping(document, means, base, planned, `Add the figure ${planned.title}`.trim());
+  return keeping(document, means, base, planned, words.book.addFigure(planned.title).trim());
 }
 
 /** The same figure from other cells, with another title or other choices. */
@@ -40,7 +41,7 @@ export function changeFigure(
 ): Made {
   const before = figuresOf(document).find((figure) => figure.id === id);
   if (!before) return refused(gone);
-  return keeping(document, means, before, planned, `Change the figure ${planned.title}`.trim());
+  return keeping(document, means, before, planned, words.book.changeFigure(planned.title).trim());
 }
 
 function keeping(
@@ -70,7 +71,7 @@ function rangeFrom(
   const [reference, ...others] = 'reason' in formula ? [] : formula.references;
   const alone = 'reason' in formula ? false : formula.shape.pieces.join('').trim() === '=';
   if (!reference || others.length > 0 || !alone || reference.kind === 'lost')
-    return { reason: `“${address}” is no cell or range: C12 or C12:C17 would be one.` };
+    return { reason: words.book.noRange(address) };
   return reference;
 }
 
@@ -80,16 +81,16 @@ export function moveFigure(document: Document, id: Id, way: -1 | 1): Made {
   if (!moved) return refused(gone);
   const all = figuresOn(document, moved.sheet);
   const from = all.findIndex((figure) => figure.id === id);
-  if (!all[from + way]) return refused(way < 0 ? 'It is the first.' : 'It is the last.');
+  if (!all[from + way]) return refused(way < 0 ? words.book.firstFigure : words.book.lastFigure);
   const order = all.toSpliced(from, 1).toSpliced(from + way, 0, moved);
   const placed = order.map((figure, place) => ({ ...figure, place }));
-  return made('Move the figure', [keepFigures(placed)]);
+  return made(words.book.moveFigure, [keepFigures(placed)]);
 }
 
 export function removeFigure(document: Document, id: Id): Made {
   const figure = figuresOf(document).find((one) => one.id === id);
   return figure
-    ? made(`Remove the figure ${figure.title}`.trim(), [takeFigures([figure])])
+    ? made(words.book.removeFigure(figure.title).trim(), [takeFigures([figure])])
     : refused(gone);
 }
 

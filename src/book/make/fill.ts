@@ -8,6 +8,7 @@ import type { Region } from './growing.ts';
 import type { Made } from './made.ts';
 import { refused } from './made.ts';
 import { continued } from './series.ts';
+import { words } from '../../words/words.ts';
 
 export type Direction = 'down' | 'up' | 'right' | 'left';
 
@@ -24,8 +25,7 @@ export function fillCells(
   count: number,
 ): Made {
   const target = beside(from, direction, count);
-  if (target.top < 0 || target.left < 0)
-    return refused('There is nothing beyond row 1 or column A.');
+  if (target.top < 0 || target.left < 0) return refused(words.book.nothingBeyond);
   const along = direction === 'down' || direction === 'up';
   const size = along ? from.height : from.width;
   const backwards = direction === 'up' || direction === 'left';
@@ -35,7 +35,7 @@ export function fillCells(
     runs.set(across, known);
     return known;
   };
-  return pourCells(document, means, target, `Fill ${direction}`, (i, j): Source => {
+  return pourCells(document, means, target, words.book.fill(direction), (i, j): Source => {
     const across = along ? j : i;
     const position = along ? i : j;
     // Steps from the first source cell: size, size + 1, … onwards, or -1, -2, … backwards.

@@ -1,6 +1,7 @@
 import { fixturesOf, keyOf, type KeptFixture } from '../fixtures.ts';
 import type { Document, Id, Means, ShelfItem } from '../types.ts';
-import { counted, made, refused, type Made } from './made.ts';
+import { made, refused, type Made } from './made.ts';
+import { words } from '../../words/words.ts';
 
 type Without<T> = T extends unknown ? Omit<T, 'id'> : never;
 
@@ -16,7 +17,7 @@ export function addFixtures(
   fixtures: readonly NewFixture[],
 ): Made {
   const [first] = fixtures;
-  if (!first) return refused('There is no fixture to add.');
+  if (!first) return refused(words.book.noFixture);
   const taken = new Set(fixturesOf(document).map(({ name }) => keyOf(name)));
   const items = fixtures.map((fixture): ShelfItem => {
     const name = freeName(fixture.name, taken);
@@ -24,14 +25,14 @@ export function addFixtures(
     return { ...fixture, name, id: means.newId() };
   });
   const label =
-    items.length === 1 ? `Add fixture ${first.name}` : `Add ${counted(items.length, 'fixture')}`;
+    items.length === 1 ? words.book.addFixture(first.name) : words.book.addFixtures(items.length);
   return made(label, [
     { kind: 'setShelf', shelf: 'fixtures', items: items.map((item) => ({ id: item.id, item })) },
   ]);
 }
 
 function freeName(wanted: string, taken: ReadonlySet<string>): string {
-  const name = wanted.trim().slice(0, longest) || 'Fixture';
+  const name = wanted.trim().slice(0, longest) || words.book.fixture;
   if (!taken.has(keyOf(name))) return name;
   for (let number = 2; ; number += 1) {
     const other = `${name.slice(0, longest - 6)} ${String(number)}`;
@@ -42,28 +43,27 @@ function freeName(wanted: string, taken: ReadonlySet<string>): string {
 /** Another name. Formulas that look the old one up say that it is gone. */
 export function renameFixture(document: Document, id: Id, name: string): Made {
   const fixture = fixturesOf(document).find((one) => one.id === id);
-  if (!fixture) return refused('That fixture is no longer in the book.');
+  if (!fixture) return refused(words.book.fixtureGone);
   const wanted = name.trim();
-  if (wanted === '') return refused('A fixture needs a name.');
-  if (wanted.length > longest) return refused(`A name has at most ${longest} characters.`);
+  if (wanted === '') return refused(words.book.fixtureUnnamed);
+  if (wanted.length > longest) return refused(words.book.nameTooLong(longest));
   const other = fixturesOf(document).find((one) => keyOf(one.name) === keyOf(wanted));
-  if (other && other.id !== id)
-    return refused(`“${other.name}” is already a fixture of this book.`);
-  if (wanted === fixture.name) return made(`Rename fixture ${wanted}`, []);
-  return put(`Rename fixture ${fixture.name} to ${wanted}`, { ...fixture, name: wanted });
+  if (other && other.id !== id) return refused(words.book.fixtureThere(other.name));
+  if (wanted === fixture.name) return made(words.book.keepFixtureName(wanted), []);
+  return put(words.book.renameFixture(fixture.name, wanted), { ...fixture, name: wanted });
 }
 
 /** Another entry in place of one that was typed in. */
 export function changeFixture(document: Document, id: Id, fixture: NewFixture): Made {
   const before = fixturesOf(document).find((one) => one.id === id);
-  if (!before) return refused('That fixture is no longer in the book.');
-  return put(`Change fixture ${before.name}`, { ...fixture, name: before.name, id });
+  if (!before) return refused(words.book.fixtureGone);
+  return put(words.book.changeFixture(before.name), { ...fixture, name: before.name, id });
 }
 
 export function removeFixture(document: Document, id: Id): Made {
   const fixture = fixturesOf(document).find((one) => one.id === id);
-  if (!fixture) return refused('That fixture is no longer in the book.');
-  return made(`Remove fixture ${fixture.name}`, [
+  if (!fixture) return refused(words.book.fixtureGone);
+  return made(words.book.removeFixture(fixture.name), [
     { kind: 'setShelf', shelf: 'fixtures', items: [{ id, item: null }] },
   ]);
 }

@@ -3,6 +3,7 @@ import { limits } from '../inside/draft.ts';
 import { draftOf } from '../inside/opened.ts';
 import { layoutOf } from '../look.ts';
 import type { Block, Document, Id, InsertLinesStep, Means } from '../types.ts';
+import { words } from '../../words/words.ts';
 
 /** A rectangle of positions on a sheet, in or beyond the lines in use. Indices from 0. */
 export interface Region {
@@ -105,4 +106,4 @@ function lastLine(document: Document, sheet: Id, axis: AxisName): Id | null {
 }
 
 /** The sentence for a region that does not fit on a sheet. */
-export const beyondSheet = `A sheet ends at row ${String(limits.rows)} and column ALL.`;
+export const beyondSheet = words.book.beyondSheet(limits.rows);

@@ -2,10 +2,10 @@ import { draftOf } from '../inside/opened.ts';
 import type { AxisName, Block, Document, Id, LineProperties, Means } from '../types.ts';
 import { Growing, beyondSheet } from './growing.ts';
 import type { Made } from './made.ts';
-import { counted, made, refused } from './made.ts';
+import { made, refused } from './made.ts';
+import { words } from '../../words/words.ts';
 
-const one = { rows: 'row', columns: 'column' } as const;
-const gone = 'The sheet is no longer in the book.';
+const gone = words.book.sheetGone;
 
 /** New empty lines before the line at `at`. Beyond the lines in use there is nothing to shift. */
 export function insertLines(
@@ -19,7 +19,7 @@ export function insertLines(
   const lines = draftOf(document).sheet(sheet)?.lines(axis);
   if (!lines) return refused(gone);
   const before = lines.idAt(at);
-  const label = `Insert ${counted(count, one[axis])}`;
+  const label = words.book.insertLines(axis, count);
   if (before === undefined || count < 1) return made(label, []);
   const ids = Array.from({ length: count }, () => means.newId());
   const after = lines.before(before);
@@ -40,7 +40,7 @@ export function removeLines(
   const lines = document.sheet(sheet)?.[axis];
   if (!lines) return refused(gone);
   const ids = linesAt(lines.ids, indices);
-  const label = `Delete ${counted(indices.length, one[axis])}`;
+  const label = words.book.deleteLines(axis, indices.length);
   if (ids.length === 0) return made(label, []);
   return made(
     label,
@@ -65,7 +65,7 @@ export function moveLines(
   const order = Array.from({ length: last + 1 }, (_, i) => growing.lineAt(sheet, axis, i) ?? '');
   const all = [...order, ...(document.sheet(sheet)?.[axis].ids.slice(last + 1) ?? [])];
   const ids = linesAt(all, indices);
-  const label = `Move ${counted(ids.length, one[axis])}`;
+  const label = words.book.moveLines(axis, ids.length);
   if (staysInOrder(all, ids, to)) return made(label, []);
   const moved = new Set(ids);
   const follower = all.slice(to).find((id) => !moved.has(id));
@@ -87,11 +87,18 @@ export function sizeLines(
   indices: readonly number[],
   size: number | null,
 ): Made {
-  const word = axis === 'rows' ? 'row height' : 'column width';
-  return describeLines(document, means, sheet, axis, indices, `Change ${word}`, (before) => {
-    const { size: _, ...rest } = before;
-    return size === null ? rest : { ...rest, size };
-  });
+  return describeLines(
+    document,
+    means,
+    sheet,
+    axis,
+    indices,
+    words.book.sizeLines(axis),
+    (before) => {
+      const { size: _, ...rest } = before;
+      return size === null ? rest : { ...rest, size };
+    },
+  );
 }
 
 /** Changes what lines say about themselves. Lines come into use by it. */

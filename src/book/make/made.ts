@@ -8,7 +8,3 @@ export function made(label: string, steps: readonly Step[], go?: Block): Made {
 }
 
 export const refused = (reason: string): Refusal => ({ ok: false, reason });
-
-/** `1 row`, `3 rows`. */
-export const counted = (count: number, one: string, many = `${one}s`) =>
-  `${String(count)} ${count === 1 ? one : many}`;

@@ -9,6 +9,7 @@ import type { Region } from './growing.ts';
 import { Growing, beyondSheet } from './growing.ts';
 import type { Made } from './made.ts';
 import { made, refused } from './made.ts';
+import { words } from '../../words/words.ts';
 
 /** Why a name would not do, with a name that would where there is one. */
 export type MadeName = Exclude<Made, { ok: false }> | ({ readonly ok: false } & NameFault);
@@ -21,8 +22,7 @@ export function faultOfNewName(
   except?: Id,
 ): NameFault | undefined {
   const other = document.named(name);
-  if (other && other.id !== except)
-    return { reason: `“${other.name}” is already a name in this book.` };
+  if (other && other.id !== except) return { reason: words.book.nameTaken(other.name) };
   return faultOfName(name, (text) => means.isFunction(text));
 }
 
@@ -42,7 +42,7 @@ export function defineName(
   const growing = new Growing(document, means);
   const formula = 'text' in meaning ? fromText(meaning, growing) : toRegion(meaning, growing);
   if ('reason' in formula) return refused(formula.reason);
-  return made(`Name ${name}`, [
+  return made(words.book.name(name), [
     ...growing.steps,
     { kind: 'defineName', name: { id, name, formula } },
   ]);
@@ -97,11 +97,11 @@ export function renameName(
   name: string,
 ): MadeName {
   const before = document.names.find((each) => each.id === id);
-  if (!before) return refused('The name is no longer in the book.');
+  if (!before) return refused(words.book.nameGone);
   const fault = faultOfNewName(document, means, name, id);
   if (fault) return { ok: false, ...fault };
   return made(
-    `Rename ${before.name}`,
+    words.book.renameName(before.name),
     before.name === name ? [] : [{ kind: 'renameName', id, name }],
   );
 }
@@ -110,6 +110,6 @@ export function renameName(
 export function removeName(document: Document, id: Id): Made {
   const name = document.names.find((each) => each.id === id);
   return name
-    ? made(`Remove the name ${name.name}`, [{ kind: 'removeName', id }])
-    : refused('The name is no longer in the book.');
+    ? made(words.book.removeName(name.name), [{ kind: 'removeName', id }])
+    : refused(words.book.nameGone);
 }

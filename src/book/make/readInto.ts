@@ -2,6 +2,7 @@ import type { QuantityName } from '../../../functions/quantities/names.ts';
 import { entrySettings } from '../settings.ts';
 import type { Cell, Means, Settings } from '../types.ts';
 import type { Entered } from './entered.ts';
+import { words } from '../../words/words.ts';
 
 /** What a text comes to in a cell, or why it cannot be read there. */
 export type Read =
@@ -18,8 +19,7 @@ const metered: readonly (QuantityName | undefined)[] = [
   'duv',
 ];
 
-const wanted =
-  'A reading is an f-number, lux, footcandles, cd/m², EV, kelvin or Duv, such as f/2.8 or 85 lx.';
+const wanted = words.book.readings;
 
 /** A bare number counts: it is read as the formulas take it. */
 function isReading(content: Cell['content'], quantity: QuantityName | undefined): boolean {
@@ -48,7 +48,7 @@ export function readInto(
   if ('reason' in result) return result;
   const { content, quantity, hint } = result;
   if (cell?.role === 'reading' && yielding && !isReading(content, quantity)) {
-    return { reason: `${wanted} ${text.trim()} is none of these. What was typed is still here.` };
+    return { reason: words.book.noReading(wanted, text.trim()) };
   }
   if (content.kind === 'blank') return { entered: { content } };
   const said =

@@ -4,7 +4,7 @@ import type { Document, Id, Means } from '../types.ts';
 import type { Enterings } from './enter.ts';
 import { enter } from './enter.ts';
 import type { Region } from './growing.ts';
-import { counted } from './made.ts';
+import { words } from '../../words/words.ts';
 
 export interface Search {
   readonly find: string;
@@ -40,7 +40,7 @@ export function replaceAll(
     const text = textAt(document, spot, search);
     return { ...spot, text: pattern ? text.replace(pattern, () => by) : text };
   });
-  const label = `Replace in ${counted(entries.length, 'cell')}`;
+  const label = words.book.replaceInCells(entries.length);
   const result = enter(document, means, entries, { keepGoing: true, label });
   if (!result.ok) throw new Error(result.reason);
   return { ...result, replaced: entries.length - result.unread.length };

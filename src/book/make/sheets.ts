@@ -14,11 +14,12 @@ import type {
 import { figuresFor, withoutFiguresOf } from './figures.ts';
 import type { Made } from './made.ts';
 import { made, refused } from './made.ts';
+import { words } from '../../words/words.ts';
 
 type MadeSheet =
   (Made & { readonly ok: false }) | { ok: true; transaction: Transaction; sheet: Id };
 
-const gone = 'The sheet is no longer in the book.';
+const gone = words.book.sheetGone;
 
 /** A new sheet at a position of the contents; without a name it gets the next free one. */
 export function addSheet(
@@ -27,8 +28,13 @@ export function addSheet(
   properties: Partial<SheetProperties> = {},
   at: number = document.sheets.length,
 ): MadeSheet {
-  const name = properties.name ?? freeSheetName(document, 'Sheet 1');
-  return adding(document, emptySheet(means.newId(), { ...properties, name }), at, 'Add a sheet');
+  const name = properties.name ?? freeSheetName(document, words.book.firstSheet);
+  return adding(
+    document,
+    emptySheet(means.newId(), { ...properties, name }),
+    at,
+    words.book.addSheet,
+  );
 }
 
 /** A sheet made elsewhere (a template, an import), under a free name, with its figures. */
@@ -36,7 +42,7 @@ export function placeSheet(
   document: Document,
   content: SheetContent,
   at: number = document.sheets.length,
-  label = 'Add a sheet',
+  label = words.book.addSheet,
   figures: readonly Figure[] = [],
 ): MadeSheet {
   const name = freeSheetName(document, content.properties.name);
@@ -54,7 +60,7 @@ export function duplicateSheet(
   if (!copy) return refused(gone);
   const at = document.sheets.findIndex(({ id }) => id === sheet) + 1;
   const figures = figuresFor(figuresOn(document, sheet), means, sheet, copy.id);
-  return placeSheet(document, copy, at, 'Duplicate the sheet', figures);
+  return placeSheet(document, copy, at, words.book.duplicateSheet, figures);
 }
 
 function adding(
@@ -75,16 +81,16 @@ function adding(
 
 export function removeSheet(document: Document, sheet: Id): Made {
   if (!document.sheet(sheet)) return refused(gone);
-  if (document.sheets.length === 1) return refused('A book keeps at least one sheet.');
+  if (document.sheets.length === 1) return refused(words.book.lastSheet);
   const steps: Step[] = [...withoutFiguresOf(document, sheet), { kind: 'removeSheet', sheet }];
-  return made('Delete the sheet', steps);
+  return made(words.book.deleteSheet, steps);
 }
 
 /** To a position in the contents, counted without the sheet itself. */
 export function moveSheet(document: Document, sheet: Id, to: number): Made {
   const from = document.sheets.findIndex(({ id }) => id === sheet);
   if (from < 0) return refused(gone);
-  return made('Move the sheet', from === to ? [] : [{ kind: 'moveSheet', sheet, to }]);
+  return made(words.book.moveSheet, from === to ? [] : [{ kind: 'moveSheet', sheet, to }]);
 }
 
 /** Name, title, purpose, phase, tolerance, freeze. */
@@ -92,7 +98,7 @@ export function describeSheet(
   document: Document,
   sheet: Id,
   properties: Partial<SheetProperties>,
-  label = properties.name === undefined ? 'Change the sheet' : 'Rename the sheet',
+  label = properties.name === undefined ? words.book.changeSheet : words.book.renameSheet,
 ): Made {
   const before = document.sheet(sheet)?.properties;
   if (!before) return refused(gone);
@@ -110,15 +116,13 @@ export function describeSheet(
 
 /** Keeps the first rows and columns in view. */
 export function freeze(document: Document, sheet: Id, rows: number, columns: number): Made {
-  const label = rows + columns > 0 ? 'Freeze' : 'Unfreeze';
+  const label = rows + columns > 0 ? words.book.freeze : words.book.unfreeze;
   return describeSheet(document, sheet, { frozenRows: rows, frozenColumns: columns }, label);
 }
 
 function faultFor(document: Document, name: string): string | undefined {
   const other = document.sheetNamed(name);
-  return other
-    ? `There is already a sheet “${other.properties.name}”.`
-    : faultOfSheetName(name)?.reason;
+  return other ? words.book.sheetThere(other.properties.name) : faultOfSheetName(name)?.reason;
 }
 
 /** The name itself, or with the next free number behind it. */

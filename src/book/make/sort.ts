@@ -3,6 +3,7 @@ import type { Document, Place } from '../types.ts';
 import type { Region } from './growing.ts';
 import type { Made } from './made.ts';
 import { made, refused } from './made.ts';
+import { words } from '../../words/words.ts';
 
 export interface SortKey {
   /** Position of the column on the sheet, from 0. */
@@ -25,7 +26,7 @@ export function sortRegion(
   compareText: (a: string, b: string) => number = byLetters,
 ): Made {
   const sheet = document.sheet(region.sheet);
-  if (!sheet) return refused('The sheet is no longer in the book.');
+  if (!sheet) return refused(words.book.sheetGone);
   const rows = sheet.rows.ids.slice(region.top, region.top + region.height);
   const columns = sheet.columns.ids.slice(region.left, region.left + region.width);
   const values = keys.map(({ column }) =>
@@ -45,7 +46,7 @@ export function sortRegion(
     });
   const block = { sheet: sheet.id, rows, columns };
   const still = order.every((from, to) => from === to) || columns.length === 0;
-  return made('Sort', still ? [] : [{ kind: 'sort', block, order }], block);
+  return made(words.book.sort, still ? [] : [{ kind: 'sort', block, order }], block);
 }
 
 const ranks: Readonly<Record<string, number>> = { number: 0, string: 1, boolean: 2, object: 3 };

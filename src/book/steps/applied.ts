@@ -1,6 +1,7 @@
 import type { Draft } from '../inside/draft.ts';
 import type { DraftSheet } from '../inside/sheet.ts';
 import type { Effect, Id, Refusal, Step } from '../types.ts';
+import { words } from '../../words/words.ts';
 
 /** A step that happened: how to take it back, and what others should know. */
 export interface Applied {
@@ -33,5 +34,5 @@ export function onSheet(
   then: (sheet: DraftSheet) => Applied | Refusal,
 ): Applied | Refusal {
   const sheet = draft.sheet(id);
-  return sheet ? then(sheet) : refuse('The sheet is no longer in the book.');
+  return sheet ? then(sheet) : refuse(words.book.sheetGone);
 }

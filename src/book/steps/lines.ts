@@ -20,6 +20,7 @@ import type { Applied, Doer, InTurn } from './applied.ts';
 import { applied, onSheet, refuse } from './applied.ts';
 import { grownFrozen, shrunkFrozen } from './frozen.ts';
 import { reanchoring } from './reanchor.ts';
+import { words } from '../../words/words.ts';
 
 export const insertLines: Doer<InsertLinesStep> = (
   draft,
@@ -28,13 +29,12 @@ export const insertLines: Doer<InsertLinesStep> = (
 ) =>
   onSheet(draft, id, (sheet) => {
     const lines = sheet.lines(axis);
-    if (after !== null && !lines.knows(after))
-      return refuse(`The ${axis} to insert beside are no longer on the sheet.`);
-    if (ids.length === 0) return refuse(`There are no ${axis} to insert.`);
+    if (after !== null && !lines.knows(after)) return refuse(words.book.besideGone(axis));
+    if (ids.length === 0) return refuse(words.book.nothingToInsert(axis));
     if (new Set(ids).size < ids.length || ids.some((line) => lines.knows(line) || !isId(line)))
-      return refuse(`The new ${axis} are already on the sheet.`);
+      return refuse(words.book.linesThere(axis));
     if (lines.length + ids.length > limits[axis])
-      return refuse(`A sheet has at most ${String(limits[axis])} ${axis}.`);
+      return refuse(words.book.tooManyLines(axis, limits[axis]));
     const tail = after === lines.last;
     lines.insert(ids, after);
     const inserted = effect('linesInserted', sheet, axis, ids, { tail });
@@ -51,7 +51,7 @@ export const dropLines: Doer<DropLinesStep> = (draft, { sheet: id, axis, ids }) 
   onSheet(draft, id, (sheet) => {
     const lines = sheet.lines(axis);
     if (!living(lines, ids) || !sheet.isEmpty(axis, ids))
-      return refuse(`The ${axis} are not empty, or no longer on the sheet.`);
+      return refuse(words.book.linesNotEmpty(axis));
     const tail =
       ids.at(-1) === lines.last && lines.indexOf(ids[0] ?? '') === lines.length - ids.length;
     const dropped = effect('linesRemoved', sheet, axis, ids, { tail });
@@ -69,7 +69,7 @@ export const dropLines: Doer<DropLinesStep> = (draft, { sheet: id, axis, ids }) 
 export const removeLines: Doer<RemoveLinesStep> = (draft, { sheet: id, axis, ids }, inTurn) =>
   onSheet(draft, id, (sheet) => {
     const lines = sheet.lines(axis);
-    if (!living(lines, ids)) return refuse(`The ${axis} are no longer on the sheet.`);
+    if (!living(lines, ids)) return refuse(words.book.linesGone(axis));
     const removed = effect('linesRemoved', sheet, axis, ids, {});
     const frozen = shrunkFrozen(sheet, axis, ids);
     lines.remove(ids);
@@ -84,7 +84,7 @@ export const removeLines: Doer<RemoveLinesStep> = (draft, { sheet: id, axis, ids
 export const reviveLines: Doer<ReviveLinesStep> = (draft, { sheet: id, axis, ids }) =>
   onSheet(draft, id, (sheet) => {
     const lines = sheet.lines(axis);
-    if (!ids.every((line) => lines.isGone(line))) return refuse(`The ${axis} were not deleted.`);
+    if (!ids.every((line) => lines.isGone(line))) return refuse(words.book.linesNotDeleted(axis));
     lines.revive(ids);
     return applied(
       [{ kind: 'removeLines', sheet: id, axis, ids }],
@@ -96,14 +96,14 @@ export const moveLines: Doer<MoveLinesStep> = (draft, step, inTurn) =>
   onSheet(draft, step.sheet, (sheet) =>
     living(sheet.lines(step.axis), step.ids)
       ? inTurn(draft, [...reanchoring(draft, step), { ...step, kind: 'returnLines' }])
-      : refuse(`The ${step.axis} to move are no longer on the sheet.`),
+      : refuse(words.book.linesToMoveGone(step.axis)),
   );
 
 export const returnLines: Doer<ReturnLinesStep> = (draft, { sheet: id, axis, ids, after }) =>
   onSheet(draft, id, (sheet) => {
     const lines = sheet.lines(axis);
     if (!living(lines, ids) || !anchored(lines, ids, after))
-      return refuse(`The ${axis} cannot be moved there.`);
+      return refuse(words.book.noMovingThere(axis));
     const removed = effect('linesRemoved', sheet, axis, ids, { moved: true });
     const home = places(lines, ids);
     lines.move(ids, after);
@@ -115,7 +115,7 @@ export const setLines: Doer<SetLinesStep> = (draft, { sheet: id, axis, lines: ch
   onSheet(draft, id, (sheet) => {
     const lines = sheet.lines(axis);
     if (changes.some((change) => lines.indexOf(change.id) < 0))
-      return refuse(`The ${axis} are no longer on the sheet.`);
+      return refuse(words.book.linesGone(axis));
     const before = changes.map((change) => ({
       id: change.id,
       properties: lines.properties(change.id) ?? null,

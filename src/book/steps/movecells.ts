@@ -8,6 +8,7 @@ import { cellKey } from '../inside/uses.ts';
 import type { Block, CellAt, Id, MoveCellsStep, Step } from '../types.ts';
 import type { Doer } from './applied.ts';
 import { refuse } from './applied.ts';
+import { words } from '../../words/words.ts';
 
 /**
  * Cut and paste. References follow the cells that move; a range follows only if it lies wholly
@@ -20,10 +21,8 @@ export const moveCells: Doer<MoveCellsStep> = (draft, step, inTurn) => {
 
 function fault(draft: Draft, { from, to }: MoveCellsStep): string | undefined {
   if (from.rows.length !== to.rows.length || from.columns.length !== to.columns.length)
-    return 'The cells to move and the place for them are not of one size.';
-  return [from, to].every((block) => together(draft, block))
-    ? undefined
-    : 'The cells to move, or the place for them, are no longer together on the sheet.';
+    return words.book.notOneSize;
+  return [from, to].every((block) => together(draft, block)) ? undefined : words.book.cellsApart;
 }
 
 /** Living neighbours in both directions. */

@@ -6,9 +6,10 @@ import { rewriting } from '../inside/holders.ts';
 import type { DefineNameStep, Id, RemoveNameStep, RenameNameStep } from '../types.ts';
 import type { Doer } from './applied.ts';
 import { applied, refuse } from './applied.ts';
+import { words } from '../../words/words.ts';
 
 export const defineName: Doer<DefineNameStep> = (draft, { name }) => {
-  const reason = isId(name.id) ? fault(draft, name.id, name.name) : 'The name is damaged.';
+  const reason = isId(name.id) ? fault(draft, name.id, name.name) : words.book.nameDamaged;
   if (reason !== undefined) return refuse(reason);
   const before = draft.nameWithId(name.id);
   draft.putName(name);
@@ -20,7 +21,7 @@ export const defineName: Doer<DefineNameStep> = (draft, { name }) => {
 
 export const renameName: Doer<RenameNameStep> = (draft, step, inTurn) => {
   const before = draft.nameWithId(step.id);
-  if (!before) return refuse('The name is no longer in the book.');
+  if (!before) return refuse(words.book.nameGone);
   const reason = fault(draft, step.id, step.name);
   if (reason !== undefined) return refuse(reason);
   const key = keyOf(before.name);
@@ -38,7 +39,7 @@ export const renameName: Doer<RenameNameStep> = (draft, step, inTurn) => {
 
 export const removeName: Doer<RemoveNameStep> = (draft, { id }) => {
   const name = draft.nameWithId(id);
-  if (!name) return refuse('The name is no longer in the book.');
+  if (!name) return refuse(words.book.nameGone);
   draft.takeName(id);
   return applied([{ kind: 'defineName', name }], {
     kind: 'name',
@@ -51,6 +52,6 @@ export const removeName: Doer<RemoveNameStep> = (draft, { id }) => {
 /** Function names are told apart where the step is made: a book does not know the functions. */
 function fault(draft: Draft, id: Id, name: string): string | undefined {
   const other = draft.named(name);
-  if (other && other.id !== id) return `“${other.name}” is already a name in this book.`;
+  if (other && other.id !== id) return words.book.nameTaken(other.name);
   return faultOfName(name, () => false)?.reason;
 }

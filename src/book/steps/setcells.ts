@@ -1,12 +1,13 @@
 import type { Cell, CellAt, CellTouched, Content, SetCellsStep } from '../types.ts';
 import type { Doer } from './applied.ts';
 import { applied, onSheet, refuse } from './applied.ts';
+import { words } from '../../words/words.ts';
 
 export const setCells: Doer<SetCellsStep> = (draft, step) =>
   onSheet(draft, step.sheet, (sheet) => {
     for (const { row, column } of step.cells)
       if (sheet.rows.indexOf(row) < 0 || sheet.columns.indexOf(column) < 0)
-        return refuse('A cell to be changed is no longer on the sheet.');
+        return refuse(words.book.cellGone);
     const before: CellAt[] = [];
     const touched: CellTouched[] = [];
     for (const { row, column, cell } of step.cells) {

@@ -17,6 +17,7 @@ import type {
 } from '../types.ts';
 import type { Doer } from './applied.ts';
 import { applied, onSheet, refuse } from './applied.ts';
+import { words } from '../../words/words.ts';
 
 export const addSheet: Doer<AddSheetStep> = (draft, { content, at }) => {
   const reason =
@@ -33,7 +34,7 @@ export const addSheet: Doer<AddSheetStep> = (draft, { content, at }) => {
 
 export const removeSheet: Doer<RemoveSheetStep> = (draft, step, inTurn) =>
   draft.sheets.length === 1
-    ? refuse('A book keeps at least one sheet.')
+    ? refuse(words.book.lastSheet)
     : dropSheet(draft, { ...step, kind: 'dropSheet' }, inTurn);
 
 export const dropSheet: Doer<DropSheetStep> = (draft, { sheet: id }) =>
@@ -49,7 +50,7 @@ export const dropSheet: Doer<DropSheetStep> = (draft, { sheet: id }) =>
 
 export const reviveSheet: Doer<ReviveSheetStep> = (draft, { sheet: id, at }) => {
   const sheet = draft.goneSheet(id);
-  if (!sheet) return refuse('The sheet was not deleted.');
+  if (!sheet) return refuse(words.book.sheetNotDeleted);
   const reason = nameTaken(draft, sheet.properties.name, id);
   if (reason !== undefined) return refuse(reason);
   const place = within(at, draft.sheets.length);
@@ -94,8 +95,7 @@ export const setSheet: Doer<SetSheetStep> = (draft, { sheet: id, properties }) =
 
 export const setAreas: Doer<SetAreasStep> = (draft, { sheet: id, areas }) =>
   onSheet(draft, id, (sheet) => {
-    if (areas.some(({ range }) => range.sheet !== id))
-      return refuse('An area lies on the sheet it belongs to.');
+    if (areas.some(({ range }) => range.sheet !== id)) return refuse(words.book.areaElsewhere);
     const before = sheet.areas;
     sheet.areas = areas;
     return applied([{ kind: 'setAreas', sheet: id, areas: before }], { kind: 'areas', sheet: id });
@@ -103,19 +103,17 @@ export const setAreas: Doer<SetAreasStep> = (draft, { sheet: id, areas }) =>
 
 function nameTaken(draft: Draft, name: string, id: Id): string | undefined {
   const other = draft.sheetNamed(name);
-  if (other && other.id !== id) return `There is already a sheet “${other.properties.name}”.`;
+  if (other && other.id !== id) return words.book.sheetThere(other.properties.name);
   return faultOfSheetName(name)?.reason;
 }
 
 /** A sheet made elsewhere is taken as it is, so it is looked over first. */
 export function faultOfContent(draft: Draft, content: SheetContent): string | undefined {
-  if (!isId(content.id) || draft.sheet(content.id)) return 'The sheet is already in the book.';
+  if (!isId(content.id) || draft.sheet(content.id)) return words.book.sheetInBook;
   for (const axis of ['rows', 'columns'] as const) {
     const ids = content[axis];
-    if (ids.length > limits[axis])
-      return `A sheet has at most ${String(limits[axis])} ${axis}; this one has ${String(ids.length)}.`;
-    if (new Set(ids).size < ids.length || !ids.every(isId))
-      return `Two ${axis} of the sheet carry one id.`;
+    if (ids.length > limits[axis]) return words.book.tooLarge(axis, limits[axis], ids.length);
+    if (new Set(ids).size < ids.length || !ids.every(isId)) return words.book.twoOfOneId(axis);
   }
   const rows = new Set(content.rows);
   const columns = new Set(content.columns);
@@ -124,7 +122,7 @@ export function faultOfContent(draft: Draft, content: SheetContent): string | un
     content.rowProperties.some(({ id }) => !rows.has(id)) ||
     content.columnProperties.some(({ id }) => !columns.has(id)) ||
     content.areas.some(({ range }) => range.sheet !== content.id);
-  return stray ? 'The sheet holds something outside its rows and columns.' : undefined;
+  return stray ? words.book.strayInSheet : undefined;
 }
 
 const within = (at: number, most: number) => Math.max(0, Math.min(most, Math.trunc(at)));

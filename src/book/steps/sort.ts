@@ -7,6 +7,7 @@ import type { Block, CellAt, Id, SortStep } from '../types.ts';
 import type { Doer } from './applied.ts';
 import { onSheet, refuse } from './applied.ts';
 import { setCells } from './setcells.ts';
+import { words } from '../../words/words.ts';
 
 /**
  * Cells go whole to their new row. A reference to the formula's own row inside the block, if its row
@@ -14,8 +15,7 @@ import { setCells } from './setcells.ts';
  */
 export const sort: Doer<SortStep> = (draft, { block, order }, inTurn) =>
   onSheet(draft, block.sheet, (sheet) => {
-    if (!isPermutation(order, block.rows.length))
-      return refuse('The new order does not name every row of the block once.');
+    if (!isPermutation(order, block.rows.length)) return refuse(words.book.orderIncomplete);
     const cells: CellAt[] = [];
     block.rows.forEach((row, i) => {
       const from = block.rows[order[i] ?? i] ?? row;

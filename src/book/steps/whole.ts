@@ -2,6 +2,7 @@ import { isId } from '../../formula/ids.ts';
 import type { Settings, SetSettingsStep, SetShelfStep, SetTitleStep } from '../types.ts';
 import type { Doer } from './applied.ts';
 import { applied, refuse } from './applied.ts';
+import { words } from '../../words/words.ts';
 
 export const setTitle: Doer<SetTitleStep> = (draft, { title }) => {
   const before = draft.title;
@@ -19,7 +20,7 @@ export const setSettings: Doer<SetSettingsStep> = (draft, { settings }) => {
 
 export const setShelf: Doer<SetShelfStep> = (draft, { shelf: name, items }) => {
   if (items.some(({ id, item }) => !isId(id) || (item && item.id !== id)))
-    return refuse('An item does not carry the id it is kept under.');
+    return refuse(words.book.strangeItem);
   const shelf = draft.shelf(name);
   const kept = new Map(shelf.items.map((item) => [item.id, item]));
   const before = items.map(({ id }) => ({ id, item: kept.get(id) ?? null }));

@@ -1,0 +1,25 @@
+/** Why a book file or a journal cannot be read, with the place. */
+export const bookFile = {
+  damaged: (place: string, complaint: string) =>
+    `The file is damaged: ${place === '' ? '' : `${place}, `}${complaint}. Nothing was opened.`,
+  itself: 'It',
+  key: (key: string) => `“${key}”`,
+  missing: (what: string) => `${what} is missing`,
+  unknown: (what: string) => `${what} is not known here`,
+  mustBe: (what: string, is: string, wanted: string) => `${what} is ${is} and must be ${wanted}`,
+  either: ' or ',
+  oneOfKnown: 'one of the known ones',
+  inPart: (part: string) => `in “${part}”`,
+  onSheet: (sheet: string) => `on sheet ${sheet}`,
+  onSheetAtCell: (sheet: string, cell: string) => `on sheet ${sheet}, cell ${cell}`,
+  lineCutShort: 'The line is cut short.',
+  lineDamaged: 'The line is damaged.',
+  formulaDamaged: 'A formula is damaged.',
+  areaDamaged: 'An area is damaged.',
+  nests: (deepest: number) => `it nests more than ${String(deepest)} deep`,
+  strangeKey: (key: string) => `it has a key “${key}”, which no book has`,
+  notJson: 'it holds something that is not JSON',
+  remains: 'Remains',
+  remainsDamaged: 'What was kept beside the book is damaged.',
+  stopsAt: (line: string, reason: string) => `The journal stops at line ${line}: ${reason}`,
+} as const;
