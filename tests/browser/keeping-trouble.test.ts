@@ -161,7 +161,20 @@ test('a book damaged in its midst is opened up to there as another; the damaged 
   await ready(page);
   await page.getByText(/One change in this book cannot be read/).waitFor();
   expect(firstColumn(await bookFile(page))).toEqual(['12 lx']);
-  expect(await openId(page)).not.toBe(id);
+  const part = await openId(page);
+  expect(part).not.toBe(id);
+  expect(await keptPages(page, id)).toEqual(spoilt);
+
+  await page.getByRole('grid').focus();
+  await page.keyboard.press('ArrowDown');
+  await typeDown(page, ['78 lx']);
+  await eventually(async () => (await openPages(page)).journal.join()).toContain('78 lx');
+  await page.evaluate((damaged) => (location.hash = damaged), id);
+  await page.reload();
+  await ready(page);
+  await page.getByText(/the book that was made of it before/).waitFor();
+  expect(await openId(page), 'no second book is made of it').toBe(part);
+  expect(firstColumn(await bookFile(page))).toEqual(['12 lx', '78 lx']);
   expect(await keptPages(page, id)).toEqual(spoilt);
 });
 
