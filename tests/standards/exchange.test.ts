@@ -1,11 +1,20 @@
 import { parse } from 'papaparse';
 import { describe, expect, it } from 'vitest';
 import { near } from '../../functions/near.ts';
+import { isFunction } from '../../src/engine/index.ts';
+import { newBookFrom } from '../../src/files/in/newBook.ts';
+import { readForeign } from '../../src/files/in/read.ts';
 import type { PlainBook } from '../../src/files/plain/types.ts';
 import { odsOf } from '../../src/files/ods/write.ts';
 import { xlsxOf } from '../../src/files/xlsx/write.ts';
-import { everyBook, misled, plainOf } from '../support/exchange.ts';
-import { libreOffice, recalculatedSheets, withoutLibreOffice } from '../support/libreoffice.ts';
+import { calculated, everyBook, misled, plainOf } from '../support/exchange.ts';
+import {
+  libreOffice,
+  recalculatedSheets,
+  savedAs,
+  withoutLibreOffice,
+} from '../support/libreoffice.ts';
+import { countingMeans } from '../unit/engine/support/openBook.ts';
 
 const share = 1e-9;
 const books = everyBook();
@@ -75,6 +84,45 @@ describe(`books opened and worked out by LibreOffice agree to ${share} · max(1,
         );
         expect(wrong).toEqual([]);
         expect(compared + waiting, name).toBeGreaterThan(0);
+      }
+    });
+  }
+  for (const ending of ['xlsx', 'ods']) {
+    it(`what LibreOffice writes as .${ending} comes to the same here`, async () => {
+      const plain = books.map((book) => ({ name: book.name, plain: plainOf(book) }));
+      const files = await Promise.all(
+        plain.map(async ({ name, plain }) => ({
+          name: `${name}.${ending === 'xlsx' ? 'ods' : 'xlsx'}`,
+          content: await (ending === 'xlsx' ? odsOf(plain) : xlsxOf(plain)),
+        })),
+      );
+      const written = savedAs(ending, files);
+      for (const { name, plain: book } of plain) {
+        const read = readForeign(written.get(`${name}.${ending}`) ?? new Uint8Array(), name, {
+          isFunction,
+        });
+        if (!read.ok) throw new Error(read.reason);
+        expect(read.imported.leftOut, name).toEqual([]);
+        const made = newBookFrom(read.imported, countingMeans());
+        if (!made.ok) throw new Error(made.reason);
+        const back = calculated(name, made.document);
+        let compared = 0;
+        const wrong: string[] = [];
+        for (const sheet of book.sheets) {
+          const id = back.document.sheetNamed(sheet.name)?.id ?? '';
+          for (const { row, column, value, formula } of sheet.cells) {
+            if (formula === undefined || typeof value !== 'number') continue;
+            compared += 1;
+            const given = back.engine.valueOf({ sheet: id, row, column });
+            if (typeof given !== 'number' || !near(given, value, share))
+              wrong.push(
+                `${sheet.name} ${String(row + 1)}/${String(column + 1)}: ${JSON.stringify(given)} for ${String(value)} ${formula}`,
+              );
+          }
+        }
+        console.log(`${name}.${ending} from outside: ${String(compared)} numbers compared`);
+        expect(wrong).toEqual([]);
+        expect(compared, name).toBeGreaterThan(0);
       }
     });
   }
