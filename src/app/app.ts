@@ -132,8 +132,8 @@ export function startApp(root: HTMLElement): void {
   });
   const shell: Shell = openShell(root, workbook, screen);
   const keepPhoto = async (file: File) => (await desk.value?.photos.keep(file)) ?? { reason: '' };
-  const walk = heavy.then(({ createWalk }) =>
-    createWalk({ desk, workbook, screen, act, keepPhoto }),
+  const walk = heavy.then((loaded) =>
+    loaded.createWalk({ desk, workbook, screen, act, keepPhoto }),
   );
   const printing = createPrinting({
     grid: shell.grid,

@@ -3,7 +3,9 @@ import { writingSettings } from '../../book/settings.ts';
 import type { Settings } from '../../book/types.ts';
 import { openDialogBox } from '../kit/dialog.ts';
 import { signal } from '../kit/signals.ts';
+import { segments, type Choice } from '../kit/segments.ts';
 import type { Shell } from '../frame.ts';
+import type { Theme } from '../screen.ts';
 import { verbs } from '../verbs.ts';
 import type { Workbook } from '../workbook.ts';
 import { picks, written, type Picked, type Written } from './settings-fields.ts';
@@ -43,8 +45,27 @@ export function settings(workbook: Workbook, _shell: Shell): void {
               <div class="pair">${fields.map(field)}</div>
             </section>`,
         )}
+        <section aria-label="this screen">
+          <h3>this screen</h3>
+          ${segments('theme', 'Light and dark', themes, themeNow(), (theme) =>
+            workbook.run(`view.theme.${theme}`),
+          )}
+        </section>
       </div>`,
   );
+}
+
+/** Not of the book: each screen has its own. */
+const themes: readonly Choice<Theme>[] = [
+  { value: 'system', label: 'as the system' },
+  { value: 'dark', label: 'dark' },
+  { value: 'metering', label: 'metering', spoken: 'dimmer than dark, for metering' },
+  { value: 'light', label: 'light' },
+];
+
+function themeNow(): Theme {
+  const { theme } = document.documentElement.dataset;
+  return themes.find(({ value }) => value === theme)?.value ?? 'system';
 }
 
 function picked(name: Picked, workbook: Workbook) {

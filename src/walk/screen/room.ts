@@ -3,7 +3,6 @@ import { spotOf } from '../../book/look.ts';
 import type { Photo } from '../../book/types.ts';
 import { done, refused, type Context, type Outcome } from '../../commands/command.ts';
 import { mount } from '../../panels/kit/mount.ts';
-import { spelled } from '../../panels/kit/spelled.ts';
 import { computed, effect, signal, type ReadonlySignal } from '../../panels/kit/signals.ts';
 import type { Screen, Theme } from '../../panels/screen.ts';
 import { verbs } from '../../panels/verbs.ts';
@@ -12,9 +11,12 @@ import type { SessionState } from '../../session/session.ts';
 import { passesOf, type WalkReading } from '../order.ts';
 import { whole } from '../pad.ts';
 import { keepAwake } from './awake.ts';
+import { focusSoon, openBox } from './box.ts';
 import { bookmarkIn, putBookmark } from './bookmark.ts';
+import { askedBy } from './keyboard.ts';
 import { keyOf } from './list.ts';
 import { sceneOf, type Scene } from './scene.ts';
+import { told } from './told.ts';
 import { walkView, type Panel, type WalkHandles } from './view.ts';
 
 /** The book on the desk as Walk sees it. */
@@ -73,10 +75,7 @@ export function createWalk(means: WalkMeans): WalkRoom {
     desk.value?.context.session.selectBlock({ from: spot, to: spot });
     focusEntry();
   };
-  const focusEntry = () =>
-    queueMicrotask(() =>
-      document.querySelector<HTMLElement>('.walk .entry-now')?.focus({ preventScroll: true }),
-    );
+  const focusEntry = () => focusSoon('.entry-now');
   const settle = (outcome: Outcome): boolean => {
     problem.value = outcome.ok ? '' : outcome.reason;
     return outcome.ok;
@@ -99,6 +98,17 @@ export function createWalk(means: WalkMeans): WalkRoom {
       skipped.value = new Set([...skipped.value, keyOf(reading)]);
     if (next) goTo(next);
     else if (by === 1) panel.value = 'list';
+  };
+
+  const turn = (verb: string): void => {
+    draft.value = null;
+    workbook.run(verb);
+    focusEntry();
+  };
+  const takePhoto = async ({ reading: { spot } }: Scene, file: File): Promise<void> => {
+    const photo = await means.keepPhoto(file);
+    if ('reason' in photo) problem.value = photo.reason;
+    else settle(means.act('walk.photo', { spot, photo }));
   };
 
   const handles = (now: Scene): WalkHandles => ({
@@ -138,8 +148,7 @@ export function createWalk(means: WalkMeans): WalkRoom {
     show(next) {
       panel.value = next;
       if (next === 'point') focusEntry();
-      if (next === 'note')
-        queueMicrotask(() => document.querySelector<HTMLElement>('.walk textarea')?.focus());
+      if (next === 'note') focusSoon('textarea');
     },
     dim() {
       if (screen.theme.value === 'metering') screen.theme.value = before;
@@ -148,11 +157,8 @@ export function createWalk(means: WalkMeans): WalkRoom {
         screen.theme.value = 'metering';
       }
     },
-    undo() {
-      draft.value = null;
-      workbook.run(verbs.undo);
-      focusEntry();
-    },
+    undo: () => turn(verbs.undo),
+    redo: () => turn(verbs.redo),
     unreadable() {
       draft.value = null;
       if (at('walk.notReadable', {})) step(now, 1);
@@ -161,14 +167,10 @@ export function createWalk(means: WalkMeans): WalkRoom {
       if (at('walk.note', { text })) panel.value = 'point';
       focusEntry();
     },
-    async photo(file) {
-      const { spot } = now.reading;
-      const photo = await means.keepPhoto(file);
-      if ('reason' in photo) problem.value = photo.reason;
-      else settle(means.act('walk.photo', { spot, photo }));
-    },
+    photo: (file) => void takePhoto(now, file),
     drop: (photo) => at('walk.dropPhoto', { photo }),
     back: () => step(now, -1),
+    onward: () => step(now, 1),
     main: () => (draft.value === null ? step(now, 1) : keep(now)),
   });
 
@@ -177,10 +179,25 @@ export function createWalk(means: WalkMeans): WalkRoom {
     return now ? walkView(now, handles(now), workbook) : '';
   };
 
+  const escape = (): void => {
+    if (draft.value !== null) draft.value = null;
+    else if (panel.value !== 'point') panel.value = 'point';
+    else return leave?.();
+    problem.value = '';
+    focusEntry();
+  };
+
+  const heard = (event: KeyboardEvent): void => {
+    const now = scene.value;
+    const asked = now && askedBy(event, draft.value !== null);
+    if (!now || !asked) return;
+    event.preventDefault();
+    const { main, back, onward, undo, redo } = handles(now);
+    ({ main, back, next: onward, undo, redo })[asked]();
+  };
+
   const show = (): void => {
-    const box = document.createElement('dialog');
-    box.className = 'walk';
-    document.body.append(box);
+    const box = openBox({ escape, key: heard });
     const stops = [
       mount(box, draw),
       effect(() => {
@@ -206,46 +223,8 @@ export function createWalk(means: WalkMeans): WalkRoom {
       box.remove();
       if (reading) workbook.jump({ sheet: reading.sheet, from: reading });
     };
-    box.addEventListener('cancel', (event) => {
-      event.preventDefault();
-      escape();
-    });
-    box.addEventListener('keydown', (event) => heard(event));
     box.showModal();
     focusEntry();
-  };
-
-  const escape = (): void => {
-    if (draft.value !== null) draft.value = null;
-    else if (panel.value !== 'point') panel.value = 'point';
-    else return leave?.();
-    problem.value = '';
-    focusEntry();
-  };
-
-  const heard = (event: KeyboardEvent): void => {
-    const now = scene.value;
-    const target = event.target as HTMLElement;
-    if (!now || event.isComposing || event.altKey) return;
-    const onEntry = target.matches('.entry-now, dialog');
-    if ((event.ctrlKey || event.metaKey) && event.key.toLowerCase() === 'z' && onEntry) {
-      event.preventDefault();
-      draft.value = null;
-      workbook.run(event.shiftKey ? verbs.redo : verbs.undo);
-    }
-    if (event.ctrlKey || event.metaKey || !onEntry) return;
-    const empty = draft.value === null;
-    const keys: Readonly<Record<string, (() => void) | undefined>> = {
-      Enter: () => handles(now).main(),
-      ArrowDown: () => step(now, 1),
-      ArrowUp: () => step(now, -1),
-      ArrowRight: empty ? () => step(now, 1) : undefined,
-      ArrowLeft: empty ? () => step(now, -1) : undefined,
-    };
-    const run = keys[event.key];
-    if (!run) return;
-    event.preventDefault();
-    run();
   };
 
   const begin = (): void => {
@@ -291,15 +270,4 @@ export function createWalk(means: WalkMeans): WalkRoom {
       draft.value = bookmark.draft;
     },
   };
-}
-
-/** What a screen reader hears: how the reading came out, or where one has come to. */
-function told({ reading, standing }: Scene, kept: boolean): string {
-  const { verdict, also, wanted, value } = standing;
-  const read = [value.text, value.unit].filter(Boolean).join(' ');
-  const words = [verdict?.words, also?.words].filter(Boolean).join(', ');
-  if (kept) return spelled(`${reading.label}: ${read}, ${words || 'kept'}`);
-  const goal = wanted.length > 0 ? `, wanted ${wanted.join(', ')}` : '';
-  const now = read === '' ? 'no reading yet' : [read, words].filter(Boolean).join(', ');
-  return spelled(`${reading.label}${goal}, ${now}`);
 }

@@ -20,10 +20,12 @@ export interface WalkHandles extends ListHands, PointHands {
   show(panel: Panel): void;
   dim(): void;
   undo(): void;
+  redo(): void;
   unreadable(): void;
   note(text: string): void;
   photo(file: File): void;
   back(): void;
+  onward(): void;
   main(): void;
 }
 
