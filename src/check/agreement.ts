@@ -1,4 +1,5 @@
 import type { JudgedPoint } from './points.ts';
+import { words } from '../words/words.ts';
 
 /** How many points of a sheet, or of the book, came out as wanted. */
 export interface Agreement {
@@ -13,15 +14,7 @@ export function agreementOf(points: readonly Pick<JudgedPoint, 'shape'>[]): Agre
   const agree = points.filter(({ shape }) => shape === 'agrees' || shape === 'in range').length;
   const waiting = points.filter(({ shape }) => shape === 'waits').length;
   const off = points.length - agree - waiting;
-  return { agree, off, waiting, words: inWords(points.length, agree, off, waiting) };
-}
-
-function inWords(points: number, agree: number, off: number, waiting: number): string {
-  if (points === 0) return '';
-  const all = `${String(agree)} of ${String(points)} ${points === 1 ? 'point' : 'points'}`;
-  return [
-    `${all} ${agree === 1 ? 'agrees' : 'agree'}`,
-    ...(off > 0 ? [`${String(off)} ${off === 1 ? 'is' : 'are'} off`] : []),
-    ...(waiting > 0 ? [`${String(waiting)} ${waiting === 1 ? 'waits' : 'wait'}`] : []),
-  ].join(', ');
+  const { length } = points;
+  const said = length === 0 ? '' : words.check.agreement(length, agree, off, waiting);
+  return { agree, off, waiting, words: said };
 }

@@ -1,27 +1,28 @@
 import { lightQuantities, type QuantityName } from '../../functions/quantities/names.ts';
 import { units } from '../../functions/quantities/units.ts';
 import type { KnownKind } from '../engine/index.ts';
+import { words } from '../words/words.ts';
 
 /** Compounds that have words of their own. */
 const named: Readonly<Record<string, string>> = {
-  any: 'a plain number',
-  '~pi1': 'a plain number',
-  '~footcandles1': 'a plain number of footcandles',
-  '~footlamberts1': 'a plain number of footlamberts',
-  '~time-1': 'a number per second',
+  any: words.check.plainNumber,
+  '~pi1': words.check.plainNumber,
+  '~footcandles1': words.check.numberOfFootcandles,
+  '~footlamberts1': words.check.numberOfFootlamberts,
+  '~time-1': words.check.numberPerSecond,
 };
 
 /** "an illuminance", "an amount in cd·m⁻¹". */
 export function oneOf(kind: KnownKind): string {
-  return named[kind] ?? (isQuantity(kind) ? units[kind].one : `an amount in ${unitsOf(kind)}`);
+  return named[kind] ?? (isQuantity(kind) ? units[kind].one : words.check.amountIn(unitsOf(kind)));
 }
 
 /** "a distance, an angle or a time"; all four kinds of light are "a level of light". */
 export function anyOf(wanted: readonly QuantityName[]): string {
   const isLevel = lightQuantities.every((light) => wanted.includes(light));
-  if (isLevel) return 'a level of light';
+  if (isLevel) return words.check.levelOfLight;
   const ones = wanted.map((quantity) => units[quantity].one);
-  return [ones.slice(0, -1).join(', '), ones.at(-1) ?? ''].filter(Boolean).join(' or ');
+  return words.check.either(ones);
 }
 
 export function isQuantity(kind: KnownKind): kind is QuantityName {

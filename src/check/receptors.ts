@@ -1,8 +1,9 @@
 import { outerCall } from '../engine/index.ts';
 import type { CellBlock, CellPlace, Engine } from '../engine/types.ts';
+import { words } from '../words/words.ts';
 
 /** log2(340 / 250): what the same light differs by between the two receptors' usual constants. */
-const remark = 'Dome against flat: up to 0.44 stop of the difference is the meter; meter alike.';
+const remark = words.check.receptors;
 
 const incident = ['dome', 'flat'];
 

@@ -8,6 +8,7 @@ import type { CellPlace, CellValue, Engine } from '../engine/types.ts';
 import { oneOf } from './kindWords.ts';
 import { isCompared, offBy, type Off, type OffScale } from './offs.ts';
 import { offWords } from './offWords.ts';
+import { words } from '../words/words.ts';
 
 /** How a reading stands against its target. */
 export interface Verdict {
@@ -54,12 +55,12 @@ export function verdictOf(
   const wanted = wantedIn(document, engine, place, cell.target, quantity);
   const { value: target } = wanted;
   if (isError(target)) return { words: target.message, ...(target.waiting && { shape: 'waits' }) };
-  if (typeof target !== 'number') return { words: 'The target is no number.' };
+  if (typeof target !== 'number') return { words: words.check.targetNoNumber };
   const reading = engine.valueOf(place);
-  if (reading === null) return { words: 'waiting for this reading', shape: 'waits', target };
+  if (reading === null) return { words: words.check.waiting, shape: 'waits', target };
   if (isError(reading))
     return { words: reading.message, target, ...(reading.waiting && { shape: 'waits' }) };
-  if (typeof reading !== 'number') return { words: 'This reading is no number.', target };
+  if (typeof reading !== 'number') return { words: words.check.readingNoNumber, target };
   return compared(document, place, cell, { reading, target, quantity, wanted: wanted.quantity });
 }
 
@@ -74,22 +75,19 @@ function compared(document: Document, place: CellPlace, cell: Cell, pair: Pair):
   const { reading, target, quantity, wanted } = pair;
   const common = quantity ?? wanted;
   if (wanted !== undefined && quantity !== undefined && wanted !== quantity) {
-    const words = `The reading is ${oneOf(quantity)} and the target ${oneOf(wanted)}: turn one into the other to compare them.`;
-    return { words, target };
+    return { words: words.check.turnOne(oneOf(quantity), oneOf(wanted)), target };
   }
   const off = offBy(common, reading, target);
   if (!off) {
-    const what = common === undefined ? 'A plain number' : capital(oneOf(common));
-    const words = isCompared(common)
-      ? 'There is no light to compare with.'
-      : `${what} is not held against a target.`;
-    return { words, target };
+    const what = common === undefined ? words.check.aNumber : capital(oneOf(common));
+    const said = isCompared(common) ? words.check.nothingToCompare : words.check.notHeld(what);
+    return { words: said, target };
   }
   const tolerance = toleranceOf(document, place, cell, off.scale);
-  const words = offWords(off, tolerance, writingSettings(document.settings));
+  const said = offWords(off, tolerance, writingSettings(document.settings));
   const agrees = Math.abs(off.by) <= tolerance + grace;
   const shape = agrees ? 'agrees' : off.by > 0 ? 'over' : 'under';
-  return { words, shape, off, tolerance, target };
+  return { words: said, shape, off, tolerance, target };
 }
 
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);

@@ -1,6 +1,7 @@
 import { addressAt, spotOf } from '../book/look.ts';
 import { writeSheetPrefix } from '../formula/sheetprefix.ts';
 import type { Document, Id, Place } from '../book/types.ts';
+import { words } from '../words/words.ts';
 
 /**
  * An error keeps its sentence while rows move and sheets get other names, so a cell stands in it by
@@ -19,7 +20,7 @@ export function readMarks(document: Document, text: string, from: Id | undefined
   if (!text.includes(begin)) return text;
   return text.replace(marks, (_, sheet: Id, row: Id, column: Id) => {
     const spot = spotOf(document, { sheet, row, column });
-    return spot ? addressFrom(document, spot, from) : 'a deleted cell';
+    return spot ? addressFrom(document, spot, from) : words.engine.deletedCell;
   });
 }
 

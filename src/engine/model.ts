@@ -14,6 +14,7 @@ import { callSettings } from './settings.ts';
 import { EngineWriter } from './text.ts';
 import type { CellPlace, EngineOptions } from './types.ts';
 import { nearestName } from './words.ts';
+import { words } from '../words/words.ts';
 
 /** A cell by ids, as one text. */
 export type CellKey = string;
@@ -67,7 +68,7 @@ export class Model {
   }
 
   get calculator(): HyperFormula {
-    if (!this.#calculator) throw new Error('The engine is closed.');
+    if (!this.#calculator) throw new Error(words.engine.closed);
     return this.#calculator;
   }
 
@@ -196,8 +197,9 @@ function sheetName(number: number): string {
 }
 
 function unknownFunction(name: string, known: ReadonlySet<string>): string {
-  if ((fromWorld as readonly string[]).includes(name))
-    return `${name} changes by itself and is not available here.`;
+  if ((fromWorld as readonly string[]).includes(name)) return words.engine.changesByItself(name);
   const nearest = nearestName(name, known);
-  return `There is no function ${name}.${nearest === undefined ? '' : ` The nearest is ${nearest}.`}`;
+  return nearest === undefined
+    ? words.engine.noFunction(name)
+    : words.engine.noFunctionNear(name, nearest);
 }

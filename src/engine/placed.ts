@@ -5,6 +5,7 @@ import type { Document } from '../book/types.ts';
 import type { AxisName, Corner, Id, Layout, LineEnd, Node, Reference } from '../formula/types.ts';
 import { extentOf } from '../formula/write.ts';
 import type { CellBlock } from './types.ts';
+import { words } from '../words/words.ts';
 
 /** A reference as HyperFormula wants it: by position, its sheet by id. */
 export type Placed =
@@ -30,7 +31,7 @@ export type PlacedCells = Exclude<Placed, { readonly kind: 'expression' | 'refus
 
 export const lost: Placed = {
   kind: 'refused',
-  error: { code: '#REF!', message: 'The formula points to a cell that was deleted.' },
+  error: { code: '#REF!', message: words.engine.cellDeleted },
 };
 
 /** Where a reference to cells points now. */
@@ -80,7 +81,7 @@ export function placeWrittenCells(
 ): Placed {
   const sheet = written.sheet === undefined ? own : sheetNamed(written.sheet);
   if (sheet === undefined) {
-    const message = `There is no sheet “${written.sheet ?? ''}”.`;
+    const message = words.formula.noSheet(written.sheet ?? '');
     return { kind: 'refused', error: { code: '#REF!', message } };
   }
   if (written.kind === 'cell') return { kind: 'cell', sheet, at: written.at };

@@ -9,6 +9,7 @@ import { addressFrom, readMarks } from './marks.ts';
 import type { Model } from './model.ts';
 import type { CellPlace, CellValue } from './types.ts';
 import { roundTrip, sentence } from './words.ts';
+import { words } from '../words/words.ts';
 
 /**
  * A calculated value as the rest of the house sees it. `at` is the cell it stands in, undefined for
@@ -45,7 +46,7 @@ function readError(
   return {
     code,
     message: elsewhere
-      ? `${said.replace(/\.$/, '')} (in ${addressFrom(model.document, origin, from)}).`
+      ? words.engine.elsewhere(said, addressFrom(model.document, origin, from))
       : said,
   };
 }
@@ -85,10 +86,9 @@ function detailOf(
     if (!address) continue;
     const value = model.calculator.getCellValue(address);
     const name = addressFrom(model.document, spot, from);
-    if (code === '#VALUE!' && typeof value === 'string')
-      return `${name} holds the text “${value}” where a number is wanted.`;
-    if (code === '#DIV/0!' && value === null) return `Divided by zero: ${name} is empty.`;
-    if (code === '#DIV/0!' && value === 0) return `Divided by zero: ${name} is 0.`;
+    if (code === '#VALUE!' && typeof value === 'string') return words.engine.holdsText(name, value);
+    if (code === '#DIV/0!' && value === null) return words.engine.dividedByEmpty(name);
+    if (code === '#DIV/0!' && value === 0) return words.engine.dividedByNothing(name);
   }
   return undefined;
 }

@@ -3,6 +3,7 @@ import { byName } from '../../functions/index.ts';
 import { blank } from '../../functions/values.ts';
 import type { Call, Node } from '../formula/types.ts';
 import type { CellValue } from './types.ts';
+import { words } from '../words/words.ts';
 
 /** Arguments outside what a standard recommends, and cautions, wherever they stand in a formula. */
 export function remarksOn(
@@ -25,9 +26,7 @@ export function remarksOn(
       if (!usual || !argument) continue;
       const value = valueOf(argument);
       if (typeof value === 'number' && !usual.allows(value))
-        remarks.push(
-          `${name}: ${parameter} is usually ${usual.says} (${usual.source}), not ${value}.`,
-        );
+        remarks.push(words.engine.unusual(name, parameter, usual.says, usual.source, value));
     }
   }
   return remarks;

@@ -5,6 +5,7 @@ import type { Id, Layout, Reference } from '../formula/types.ts';
 import type { WrittenReference } from '../formula/written.ts';
 import { lost, placeCells, placeWrittenCells, type Placed } from './placed.ts';
 import { nearestName } from './words.ts';
+import { words } from '../words/words.ts';
 
 /** Finds where references point now, names taken as what they stand for. */
 export class Resolver {
@@ -41,7 +42,7 @@ export class Resolver {
   #name(text: string, within: readonly Name[]): Placed {
     const name = this.#document.named(text);
     if (name === undefined) return refused('#NAME?', this.#unknown(text));
-    if (within.includes(name)) return refused('#CYCLE!', `The name ${name.name} means itself.`);
+    if (within.includes(name)) return refused('#CYCLE!', words.engine.nameMeansItself(name.name));
     const { shape, references } = name.formula;
     const placed = references.map((reference) =>
       absolute(this.#place(reference, [...within, name])),
@@ -56,8 +57,9 @@ export class Resolver {
       text,
       this.#document.names.map(({ name }) => name),
     );
-    const hint = nearest === undefined ? '' : ` The nearest is ${nearest}.`;
-    return `No cell or value is named ${text}.${hint}`;
+    return nearest === undefined
+      ? words.engine.noName(text)
+      : words.engine.noNameNear(text, nearest);
   }
 }
 

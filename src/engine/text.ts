@@ -3,6 +3,7 @@ import { writeColumn, writeCorner, writeRow } from '../formula/address.ts';
 import type { BinaryOperator, Id, Node } from '../formula/types.ts';
 import { errorCodes } from './errors.ts';
 import { lost, type Placed } from './placed.ts';
+import { words } from '../words/words.ts';
 
 /**
  * Formulas as HyperFormula reads them. It is not given what people typed: it refuses `TRUE` and
@@ -89,7 +90,7 @@ export class EngineWriter {
 /** For a formula that comes to several values. */
 export const oneValue: FunctionError = {
   code: '#VALUE!',
-  message: 'A cell holds one value: take one with INDEX, or join them with SUM, MAX and the like.',
+  message: words.engine.oneValue,
 };
 
 function givesMany(tree: Node, references: readonly Placed[]): boolean {

@@ -1,45 +1,45 @@
 import type { ErrorCode } from '../../functions/values.ts';
+import { words } from '../words/words.ts';
 
 /** HyperFormula's own errors in our words. What it says itself stands on the left. */
 const byMessage: Readonly<Record<string, string>> = {
-  'Wrong number of arguments.': 'A function has too few or too many arguments.',
-  'Value not found.': 'Nothing found that matches.',
-  'Value cannot be coerced to number.': 'A text stands where a number is wanted.',
-  'Number argument expected.': 'A text stands where a number is wanted.',
-  'Wrong type of argument.': 'An argument is of another kind than the function takes.',
-  'Cell range not allowed.': 'A range stands where one value is wanted.',
-  'Cell range expected.': 'A function wants a range here, such as B2:B9.',
-  'Cell reference expected.': 'A function wants a cell here, such as B2.',
-  'NaN or infinite value encountered.': 'The result is too large or has no value.',
-  'Value needs to be an integer.': 'A function wants a whole number here.',
-  'Value cannot be negative.': 'A function wants zero or more here.',
-  'Argument cannot be 0.': 'A function wants a number other than 0 here.',
-  'Index out of bounds.': 'The row or column asked for lies outside the range.',
-  'Index too large.': 'The row or column asked for lies outside the range.',
-  'Address is not correct.': 'The formula points outside the sheet.',
-  'Sheet does not exist.': 'The formula points to a sheet that was deleted.',
-  'Ranges need to be of equal length.': 'The ranges must be of one length.',
-  'Array dimensions are not compatible.': 'The ranges must have the same rows and columns.',
-  'Array dimensions mismatched.': 'The ranges must have the same rows and columns.',
-  'Pattern not found.': 'The text looked for is not in the other text.',
-  'None of the conditions were met.': 'None of the conditions holds.',
-  'No default option.': 'No case matches, and none is given for the rest.',
-  'String does not represent correct DateTime.':
-    'A date is written as year-month-day, such as 2026-03-09.',
-  'Range needs to contain at least two elements.': 'At least two numbers are needed.',
-  'Range needs to contain at least three elements.': 'At least three numbers are needed.',
-  'Needs at least one value.': 'At least one number is needed.',
+  'Wrong number of arguments.': words.engine.argumentCount,
+  'Value not found.': words.engine.notFound,
+  'Value cannot be coerced to number.': words.engine.textForNumber,
+  'Number argument expected.': words.engine.textForNumber,
+  'Wrong type of argument.': words.engine.otherKind,
+  'Cell range not allowed.': words.engine.rangeForValue,
+  'Cell range expected.': words.engine.rangeWanted,
+  'Cell reference expected.': words.engine.cellWanted,
+  'NaN or infinite value encountered.': words.engine.tooLarge,
+  'Value needs to be an integer.': words.engine.wholeWanted,
+  'Value cannot be negative.': words.engine.zeroOrMore,
+  'Argument cannot be 0.': words.engine.notZero,
+  'Index out of bounds.': words.engine.outsideRange,
+  'Index too large.': words.engine.outsideRange,
+  'Address is not correct.': words.engine.outsideSheet,
+  'Sheet does not exist.': words.engine.sheetDeleted,
+  'Ranges need to be of equal length.': words.engine.oneLength,
+  'Array dimensions are not compatible.': words.engine.sameShape,
+  'Array dimensions mismatched.': words.engine.sameShape,
+  'Pattern not found.': words.engine.textNotIn,
+  'None of the conditions were met.': words.engine.noCondition,
+  'No default option.': words.engine.noCase,
+  'String does not represent correct DateTime.': words.engine.dateForm,
+  'Range needs to contain at least two elements.': words.engine.twoNumbers,
+  'Range needs to contain at least three elements.': words.engine.threeNumbers,
+  'Needs at least one value.': words.engine.oneNumber,
 };
 
 const byCode: Readonly<Record<ErrorCode, string>> = {
-  '#DIV/0!': 'Divided by zero.',
-  '#N/A': 'No value is available.',
-  '#NUM!': 'A number is outside what the function can take.',
-  '#VALUE!': 'A value is of another kind than the formula wants.',
-  '#REF!': 'The formula points to a cell that was deleted.',
-  '#NAME?': 'The formula uses a name that is not known.',
-  '#CYCLE!': 'The formula depends on itself.',
-  '#ERROR!': 'The formula cannot be worked out.',
+  '#DIV/0!': words.engine.dividedByZero,
+  '#N/A': words.engine.notAvailable,
+  '#NUM!': words.engine.outOfDomain,
+  '#VALUE!': words.engine.wrongKind,
+  '#REF!': words.engine.cellDeleted,
+  '#NAME?': words.engine.nameUnknown,
+  '#CYCLE!': words.engine.dependsOnItself,
+  '#ERROR!': words.engine.notWorkedOut,
 };
 
 export function sentence(code: ErrorCode, message: string): string {
@@ -50,7 +50,7 @@ export function sentence(code: ErrorCode, message: string): string {
 export function roundTrip(addresses: readonly string[]): string {
   const shown =
     addresses.length > 6 ? [...addresses.slice(0, 4), '…', ...addresses.slice(-1)] : addresses;
-  return `The formula depends on itself: ${shown.join(' → ')} → ${addresses[0] ?? ''}.`;
+  return words.engine.cycle([...shown, addresses[0] ?? ''].join(' → '));
 }
 
 /** The known name nearest to one that is not, if it is near. */

@@ -12,6 +12,7 @@ import type {
   Reference,
 } from './types.ts';
 import type { WrittenReference } from './written.ts';
+import { words } from '../words/words.ts';
 
 /**
  * Binds a read formula to the lines of a book, as seen from the sheet it stands on.
@@ -47,7 +48,7 @@ function bindReference(
 ): Reference | { readonly reason: string } {
   if (written.kind === 'name') return written;
   const sheet = written.sheet === undefined ? own : layout.idOfSheet(written.sheet);
-  if (sheet === undefined) return { reason: `There is no sheet “${written.sheet ?? ''}”.` };
+  if (sheet === undefined) return { reason: words.formula.noSheet(written.sheet ?? '') };
   const explicit = written.sheet !== undefined;
   if (written.kind === 'cell') {
     const at = bindCorner(written.at, sheet, layout);

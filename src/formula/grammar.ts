@@ -1,5 +1,6 @@
 import type { Token } from './tokens.ts';
 import type { BinaryOperator, Call, FormulaFault, Node } from './types.ts';
+import { words } from '../words/words.ts';
 
 /** Brackets, signs and functions within each other. */
 export const maxDepth = 100;
@@ -23,10 +24,10 @@ const strengths: Readonly<Record<BinaryOperator, number>> = {
 
 const isBinary = (text: string): text is BinaryOperator => Object.hasOwn(strengths, text);
 const unused: Readonly<Record<string, string>> = {
-  '@': '“@” is not used here.',
-  '#': '“#” is not used here.',
-  '!': 'A sheet’s name is followed by “!” and a cell.',
-  ':': 'A range needs a cell at both ends of its colon.',
+  '@': words.formula.atSign,
+  '#': words.formula.hashSign,
+  '!': words.formula.exclamation,
+  ':': words.formula.colon,
 };
 
 class Fault extends Error {
@@ -64,11 +65,11 @@ class Reader {
 
   whole(): Node {
     this.#take();
-    if (!this.#peek()) throw new Fault('Nothing stands after the “=”.', 1);
+    if (!this.#peek()) throw new Fault(words.formula.nothingAfter, 1);
     const tree = this.#expression(0);
     const rest = this.#peek();
     if (rest) throw this.#misplaced(rest);
-    if (tree.kind === 'array') throw new Fault('A list in braces stands inside a function.', 1);
+    if (tree.kind === 'array') throw new Fault(words.formula.listInside, 1);
     return tree;
   }
 
@@ -81,16 +82,15 @@ class Reader {
       if (own <= strength) return left;
       this.#take();
       if (++this.#operators > maxChain)
-        throw new Fault(`A formula has at most ${String(maxChain)} operators.`, token.start);
+        throw new Fault(words.formula.tooManyOperators(maxChain), token.start);
       left = { kind: 'binary', operator: token.text, left, right: this.#expression(own) };
     }
   }
 
   #operand(): Node {
     const token = this.#take();
-    if (!token) throw new Fault('The formula ends too early.', this.#end());
-    if (++this.#depth > maxDepth)
-      throw new Fault(`A formula nests at most ${String(maxDepth)} deep.`, token.start);
+    if (!token) throw new Fault(words.formula.endsEarly, this.#end());
+    if (++this.#depth > maxDepth) throw new Fault(words.formula.tooDeep(maxDepth), token.start);
     let node = this.#single(token);
     this.#depth--;
     while (this.#peek()?.text === '%') {
@@ -114,16 +114,14 @@ class Reader {
   }
 
   #name(token: Token): Node {
-    if (this.#peek()?.kind === 'open')
-      throw new Fault('No blank stands between a function and its bracket.', token.end);
+    if (this.#peek()?.kind === 'open') throw new Fault(words.formula.noBlank, token.end);
     return { kind: 'reference', slot: this.#slots++ };
   }
 
   #bracket(open: Token): Node {
     const node = this.#expression(0);
-    if (this.#peek()?.kind === 'comma')
-      throw new Fault('A comma stands only between the arguments of a function.', this.#at());
-    this.#close(open, 'close', 'A bracket is not closed.');
+    if (this.#peek()?.kind === 'comma') throw new Fault(words.formula.comma, this.#at());
+    this.#close(open, 'close', words.formula.bracketOpen);
     return node;
   }
 
@@ -134,7 +132,7 @@ class Reader {
       do args.push(this.#argument());
       while (this.#skip('comma'));
     }
-    this.#close(open ?? name, 'close', 'A bracket is not closed.');
+    this.#close(open ?? name, 'close', words.formula.bracketOpen);
     return { kind: 'call', name: name.text.toUpperCase(), arguments: args };
   }
 
@@ -151,7 +149,7 @@ class Reader {
       while (this.#skip('comma'));
       rows.push(row);
     } while (this.#skip('semicolon'));
-    this.#close(open, 'closeList', 'A brace is not closed.');
+    this.#close(open, 'closeList', words.formula.braceOpen);
     return { kind: 'array', rows };
   }
 
@@ -160,7 +158,7 @@ class Reader {
     const node = this.#operand();
     const value = node.kind === 'sign' ? node.argument : node;
     if (value.kind in plainValues) return node;
-    throw new Fault('A list in braces holds plain values only.', at);
+    throw new Fault(words.formula.listValues, at);
   }
 
   #close(open: Token, kind: Token['kind'], reason: string): void {
@@ -174,8 +172,8 @@ class Reader {
       unused[token.text] ??
       misplaced[token.kind] ??
       (token.kind === 'operator' || token.kind === 'unknown'
-        ? `“${token.text}” cannot be read here.`
-        : `An operator is missing before “${token.text}”.`);
+        ? words.formula.unreadableHere(token.text)
+        : words.formula.operatorMissing(token.text));
     return new Fault(reason, token.start);
   }
 
@@ -205,10 +203,10 @@ class Reader {
 const plainValues = { number: true, text: true, truth: true, error: true };
 
 const misplaced: Partial<Record<Token['kind'], string>> = {
-  close: 'A bracket closes that was not opened, or closes too early.',
-  closeList: 'A brace closes that was not opened, or closes too early.',
-  comma: 'A comma stands only between the arguments of a function.',
-  semicolon: 'Arguments are separated by commas.',
+  close: words.formula.bracketCloses,
+  closeList: words.formula.braceCloses,
+  comma: words.formula.comma,
+  semicolon: words.formula.semicolon,
 };
 
 const literals: Partial<Record<Token['kind'], (token: Token) => Node>> = {
@@ -216,7 +214,7 @@ const literals: Partial<Record<Token['kind'], (token: Token) => Node>> = {
   truth: ({ text }) => ({ kind: 'truth', value: text.toUpperCase() === 'TRUE' }),
   error: ({ text }) => ({ kind: 'error', value: text.toUpperCase() }),
   text: (token) => {
-    if (token.unterminated) throw new Fault('A text is not closed with a quote.', token.start);
+    if (token.unterminated) throw new Fault(words.formula.quoteMissing, token.start);
     return { kind: 'text', value: token.text.slice(1, -1).replaceAll('""', '"') };
   },
 };

@@ -1,3 +1,5 @@
+import { words } from '../words/words.ts';
+
 /** Why a cell or a sheet cannot have this name, and a name near it that would do. */
 export interface NameFault {
   readonly reason: string;
@@ -28,14 +30,13 @@ export function faultOfName(
 }
 
 function reasonAgainst(name: string, isFunction: (name: string) => boolean): string | undefined {
-  if (name === '') return 'A name needs at least one letter.';
-  if (name.length > maxNameLength) return `A name has at most ${String(maxNameLength)} characters.`;
-  if (!wellFormed.test(name))
-    return 'A name is made of letters, digits, “_” and “.”, and begins with a letter.';
-  if (rowColumn.test(name)) return `“${name}” means a row or a column in a formula.`;
-  if (address.test(name)) return `“${name}” reads as the address of a cell.`;
-  if (truth.test(name)) return `“${name}” is a value in a formula.`;
-  if (isFunction(name)) return `“${name}” is a function.`;
+  if (name === '') return words.formula.nameEmpty;
+  if (name.length > maxNameLength) return words.formula.nameTooLong(maxNameLength);
+  if (!wellFormed.test(name)) return words.formula.nameForm;
+  if (rowColumn.test(name)) return words.formula.nameIsLine(name);
+  if (address.test(name)) return words.formula.nameIsAddress(name);
+  if (truth.test(name)) return words.formula.nameIsValue(name);
+  if (isFunction(name)) return words.formula.nameIsFunction(name);
   return undefined;
 }
 
@@ -51,13 +52,12 @@ const forbiddenInSheets = /[[\]:*?/\\\p{Cc}]/u;
 
 /** Whether a sheet may be called this, other sheets apart. */
 export function faultOfSheetName(name: string): NameFault | undefined {
-  if (name.trim() === '') return { reason: 'A sheet needs a name.' };
+  if (name.trim() === '') return { reason: words.formula.sheetUnnamed };
   if (name.length > maxSheetNameLength)
-    return { reason: `A sheet’s name has at most ${String(maxSheetNameLength)} characters.` };
-  if (forbiddenInSheets.test(name))
-    return { reason: 'A sheet’s name cannot have [ ] : * ? / or \\ in it.' };
+    return { reason: words.formula.sheetNameTooLong(maxSheetNameLength) };
+  if (forbiddenInSheets.test(name)) return { reason: words.formula.sheetNameSigns };
   if (name.startsWith("'") || name.endsWith("'"))
-    return { reason: 'A sheet’s name cannot begin or end with an apostrophe.' };
-  if (name !== name.trim()) return { reason: 'A sheet’s name cannot begin or end with a blank.' };
+    return { reason: words.formula.sheetNameApostrophe };
+  if (name !== name.trim()) return { reason: words.formula.sheetNameBlank };
   return undefined;
 }

@@ -4,6 +4,7 @@ import { tokensOf } from './tokens.ts';
 import type { FormulaFault, Shape } from './types.ts';
 import type { WrittenReference } from './written.ts';
 import { readReference } from './written.ts';
+import { words } from '../words/words.ts';
 
 /** Characters of a formula as entered, with its `=`. */
 export const maxFormulaLength = 8_192;
@@ -25,12 +26,12 @@ export function readFormula(
 ): ReadFormula | FormulaFault {
   if (text.length > limit)
     return {
-      reason: `A formula has at most ${String(limit)} characters; this one has ${String(text.length)}.`,
+      reason: words.formula.tooLong(limit, text.length),
       at: limit,
     };
   // A null character stands between pieces in the list of shapes.
   const broken = text.indexOf('\u0000');
-  if (broken >= 0) return { reason: 'A character here cannot be read.', at: broken };
+  if (broken >= 0) return { reason: words.formula.character, at: broken };
   const tokens = tokensOf(text);
   const pieces = [''];
   const references: WrittenReference[] = [];
@@ -75,5 +76,5 @@ export function shapeFrom(pieces: readonly string[]): Shape | FormulaFault {
   const read = readFormula(pieces.join('A1'), Infinity);
   if ('reason' in read) return read;
   const same = read.shape.pieces.join('\u0000') === key;
-  return same ? read.shape : { reason: 'The formula is damaged.', at: 0 };
+  return same ? read.shape : { reason: words.formula.damaged, at: 0 };
 }

@@ -2,6 +2,7 @@ import type { WrittenCorner, WrittenEnd } from './address.ts';
 import { readColumn, readCorner, readRow } from './address.ts';
 import { splitSheetPrefix } from './sheetprefix.ts';
 import type { Token } from './tokens.ts';
+import { words } from '../words/words.ts';
 
 /** A reference as written, before it is bound to the lines of a book. `sheet` is a name. */
 export type WrittenReference =
@@ -29,15 +30,15 @@ export function readReference(token: Token): WrittenReference | { readonly reaso
   if (token.kind === 'name') return readName(token.text);
   const { from, joint, to } = token.parts ?? splitRange(token.text);
   const { sheet, rest } = splitSheetPrefix(from);
-  if (sheet?.includes('[')) return { reason: 'A formula cannot reach into another file.' };
-  if (sheet?.includes(':')) return { reason: 'A reference stays on one sheet.' };
+  if (sheet?.includes('[')) return { reason: words.formula.otherFile };
+  if (sheet?.includes(':')) return { reason: words.formula.oneSheet };
   if (to === undefined) {
     const at = readCorner(rest);
     return at ? { kind: 'cell', sheet, at } : unreadable(token.text);
   }
   const end = splitSheetPrefix(to);
   if (end.sheet !== undefined && end.sheet.toLowerCase() !== sheet?.toLowerCase())
-    return { reason: 'Both ends of a range are on one sheet.' };
+    return { reason: words.formula.rangeOneSheet };
   return readRange(sheet, rest, joint, end.rest) ?? unreadable(token.text);
 }
 
@@ -59,7 +60,7 @@ function readRange(
 }
 
 function readName(text: string): WrittenReference | { readonly reason: string } {
-  if (text.includes('!')) return { reason: 'Names belong to the whole book: leave out the sheet.' };
+  if (text.includes('!')) return { reason: words.formula.nameNoSheet };
   return namePattern.test(text) ? { kind: 'name', name: text } : unreadable(text);
 }
 
@@ -71,5 +72,5 @@ function splitRange(text: string): { from: string; joint: string; to: string | u
 }
 
 function unreadable(text: string): { readonly reason: string } {
-  return { reason: `“${text}” cannot be read in a formula.` };
+  return { reason: words.formula.unreadable(text) };
 }

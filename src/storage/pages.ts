@@ -4,6 +4,7 @@ import { writeBook } from '../book/form/write.ts';
 import type { Book, Refusal } from '../book/types.ts';
 import { cutPoint } from './cutPoint.ts';
 import type { KeptPages, Snapshot } from './store.ts';
+import { words } from '../words/words.ts';
 
 export interface ReadPages {
   readonly ok: true;
@@ -19,7 +20,7 @@ export function readPages({ snapshot, journal }: KeptPages): ReadPages | Refusal
     return base.ok ? replay(base.document, journal) : base;
   } catch {
     // Only by damage do pages come to say what no book of ours ever did.
-    return { ok: false, reason: 'What was kept of the book is damaged, so nothing was opened.' };
+    return { ok: false, reason: words.storage.damaged };
   }
 }
 

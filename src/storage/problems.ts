@@ -1,30 +1,25 @@
+import { words } from '../words/words.ts';
+
 export type ProblemKind = 'full' | 'forbidden' | 'failed' | 'elsewhere' | 'cleared' | 'newer';
 
 /** What is said while a book is open. */
 const sentences: Readonly<Record<ProblemKind, string>> = {
-  full: 'This device has no room left for the book. Your changes are still here: save the book to a file, then make room.',
-  forbidden:
-    'This browser does not let the book be kept on the device. Your changes are still here: save the book to a file before you close this page.',
-  failed:
-    'The book could not be kept on this device. Your changes are still here: save the book to a file.',
-  elsewhere:
-    'This book is open in another tab, and only one tab can keep it. Close it there and reload this page; if you have changed anything here, save the book to a file first.',
-  cleared:
-    'What this browser kept of the book has been cleared. Your changes are still here and are kept again in a moment.',
-  newer:
-    'A newer Halfstop is open in another tab. Your changes are still here: save the book to a file, then reload this page.',
+  full: words.storage.full,
+  forbidden: words.storage.forbidden,
+  failed: words.storage.failed,
+  elsewhere: words.storage.elsewhere,
+  cleared: words.storage.cleared,
+  newer: words.storage.newer,
 };
 
 /** What is said where no book is open yet. */
 const sentencesAtStart: Readonly<Record<ProblemKind, string>> = {
-  full: 'This device has no room left for books. You can work all the same: save the book to a file before you close the page.',
-  forbidden:
-    'This browser does not let books be kept on the device. You can work all the same: save the book to a file before you close the page.',
-  failed:
-    'The books kept on this device cannot be reached now. You can work all the same: save the book to a file before you close the page.',
-  elsewhere: 'This book is open in another tab. Close it there first.',
-  cleared: 'What this browser kept of the book has been cleared.',
-  newer: 'A newer Halfstop is open in another tab. Reload this page.',
+  full: words.storage.fullAtStart,
+  forbidden: words.storage.forbiddenAtStart,
+  failed: words.storage.failedAtStart,
+  elsewhere: words.storage.elsewhereAtStart,
+  cleared: words.storage.clearedAtStart,
+  newer: words.storage.newerAtStart,
 };
 
 /** Why storage did not do what was asked, in a sentence that says what is still safe. */
