@@ -3,6 +3,7 @@ import { readBook } from '../book/form/read.ts';
 import type { Refusal } from '../book/types.ts';
 import { connectEngine, isFunction, valuesFor } from '../engine/index.ts';
 import { readForeign, type Imported } from '../files/in/read.ts';
+import { fixturesIn } from '../files/photometric/shelf.ts';
 import { filesOf, type OutFile, type OutForm } from '../files/out/forms.ts';
 
 /** A file to read, or a book to write in the form of other programs. */
@@ -43,6 +44,7 @@ async function write(task: Extract<ExchangeTask, { kind: 'write' }>): Promise<vo
   const engine = connectEngine(createBook(document), {
     clock: () => new Date(),
     chance: Math.random,
+    fixtures: fixturesIn,
   });
   const progress = (share: number) => answer({ kind: 'progress', share });
   const files = await filesOf(document, valuesFor(document, engine), form, { formulas, progress });
