@@ -46,8 +46,6 @@ const fixture = v.union([file, spot, panel]);
 /** A fixture as the book keeps it, on its shelf `fixtures`. Lengths in metres, angles in degrees. */
 export type KeptFixture = v.InferOutput<typeof fixture>;
 export type KeptFile = v.InferOutput<typeof file>;
-export type KeptSpot = v.InferOutput<typeof spot>;
-export type KeptPanel = v.InferOutput<typeof panel>;
 
 /** `undefined` for an item that is no fixture as this version knows them: it is kept as it is. */
 export function fixtureFrom(item: ShelfItem): KeptFixture | undefined {
