@@ -1,4 +1,5 @@
 import { journalLine } from '../book/form/journal.ts';
+import { writeBook } from '../book/form/write.ts';
 import type { Book } from '../book/types.ts';
 import { createAutosave, type SaveState } from '../storage/autosave.ts';
 import { createFolding } from '../storage/folding.ts';
@@ -83,13 +84,26 @@ export async function keepBook(means: Keeping, kept: Kept, book: Book): Promise<
     settle: () => keeper.settle(),
   });
   let pace: Pace | undefined;
+  let versioning: Promise<unknown> = Promise.resolve();
   const version = async (kind: VersionKind, name = ''): Promise<KeptVersion | undefined> => {
+    // What was asked for is the state of this moment; the worker itself reads it a little later.
+    const text = kind === 'automatic' ? undefined : writeBook(book.document);
     await autosave.flush();
     if (!isKept()) throw new StorageProblem('failed');
     pace?.kept();
     const at = means.now().toISOString();
-    const wanted = { job: 'keep', book: id, id: means.newId(), kind, name, at } as const;
-    const answer = await versionsApart(wanted);
+    const wanted = {
+      book: id,
+      id: means.newId(),
+      kind,
+      name,
+      at,
+      ...(text !== undefined && { text }),
+    };
+    // One after the other: each is compared with the one before it.
+    const answering = versioning.then(() => versionsApart({ job: 'keep', ...wanted }));
+    versioning = answering.catch(() => undefined);
+    const answer = await answering;
     return 'kept' in answer ? (answer.kept ?? undefined) : undefined;
   };
   void means.store.versions

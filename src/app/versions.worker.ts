@@ -9,7 +9,10 @@ import { changesInShort, compare } from './comparison.ts';
 
 /** What is asked of the worker. The present state of a book is `null` where a version is named. */
 export type VersionsJob =
-  | ({ readonly job: 'keep' } & Omit<ToKeep, 'text'>)
+  | ({ readonly job: 'keep' } & Omit<ToKeep, 'text'> & {
+        /** Where it is left out, the book as it is kept now. */
+        readonly text?: string;
+      })
   | {
       readonly job: 'compare';
       readonly book: string;
@@ -35,7 +38,7 @@ addEventListener('message', ({ data }: MessageEvent<VersionsJob>) => {
 async function answer(store: BookStore, job: VersionsJob): Promise<VersionsAnswer> {
   if (job.job === 'keep') {
     const { job: _, ...wanted } = job;
-    const text = await textOf(store, job.book, null);
+    const text = job.text ?? (await textOf(store, job.book, null));
     return {
       kept: (await keepVersion(store.versions, { ...wanted, text }, changesInShort)) ?? null,
     };

@@ -2,6 +2,7 @@ import { html } from 'lit-html';
 import { Trash2 } from 'lucide-static';
 import { mark } from '../bar/mark.ts';
 import { icon } from '../kit/icon.ts';
+import { signal } from '../kit/signals.ts';
 import type { Shell } from '../frame.ts';
 import { verbs } from '../verbs.ts';
 import type { KeptEntry, StartView, Workbook } from '../workbook.ts';
@@ -68,11 +69,15 @@ function unreadable({ id, reason }: NonNullable<StartView['damaged']>, workbook:
   </p>`;
 }
 
+/** As many books as leave room for what one may begin. */
+const few = 8;
+const all = signal(false);
+
 function goOn(kept: readonly KeptEntry[], workbook: Workbook) {
   return html`<section aria-labelledby="go-on">
     <h2 id="go-on">go on where you left off</h2>
     <ul class="kept">
-      ${kept.map(
+      ${(all.value ? kept : kept.slice(0, few)).map(
         (one) =>
           html`<li>
             <button class="kept-book" @click=${() => workbook.run(verbs.openBook, { id: one.id })}>
@@ -95,8 +100,16 @@ function goOn(kept: readonly KeptEntry[], workbook: Workbook) {
 /** What is not in the list: the bin, and everything at once. */
 function aside(workbook: Workbook, shell: Shell) {
   const { bin, kept } = workbook.start.value;
+  const more = kept.length > few && !all.value;
   const binned = bin.length === 1 ? '1 book' : `${bin.length} books`;
   return html`<p class="aside">
+    ${
+      more
+        ? html`<button class="link" @click=${() => (all.value = true)}>
+            Show all ${kept.length} books
+          </button>`
+        : ''
+    }
     ${
       bin.length > 0
         ? html`<button class="link" @click=${() => shell.open('bin')}>Bin: ${binned}</button>`
