@@ -69,6 +69,8 @@ async function openFile(browser: Browser, url: string, text: string): Promise<Pa
   const path = join(folder, 'book.json');
   writeFileSync(path, text);
   const page = await browser.newPage();
+  // The browser’s own picker cannot be worked from outside, a file field can.
+  await page.addInitScript('window.showOpenFilePicker = undefined');
   await page.goto(url);
   const chooser = page.waitForEvent('filechooser');
   await page.getByRole('button', { name: 'Open a file' }).click();
