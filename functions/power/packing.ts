@@ -1,12 +1,17 @@
-/** Placements tried before the quick answer is taken; enough to be sure for a few dozen loads. */
-const patience = 200_000;
+/** Enough to be sure for a few dozen loads. */
+const usualPatience = 200_000;
 const grace = 1e-9;
 
 /**
  * Fewest circuits that carry all loads whole. The largest go first, each to the first circuit with
- * room; where the sum says that fewer could do, all ways are tried as far as patience goes.
+ * room; where the sum says that fewer could do, all ways are tried, with `patience` placements
+ * before the quick answer is taken.
  */
-export function fewestCircuits(loads: readonly number[], capacity: number): number {
+export function fewestCircuits(
+  loads: readonly number[],
+  capacity: number,
+  patience = usualPatience,
+): number {
   const sorted = loads.filter((load) => load > 0).sort((one, other) => other - one);
   const quick = firstFit(sorted, capacity);
   const total = sorted.reduce((sum, load) => sum + load, 0);
