@@ -39,12 +39,12 @@ test('a named version is compared in words and cells, restored, and the restorin
   await handOn(page).type('A3', 'Fill side');
 
   await showVersions(page);
-  await expect.poll(() => rows(page).count()).toBe(1);
+  await eventually(() => rows(page).count()).toBe(1);
   await dialog(page)
     .getByRole('button', { name: /^Compare As rigged/ })
     .click();
   const table = dialog(page).getByRole('row');
-  await expect.poll(() => table.allInnerTexts()).toContain('A2\t2.0\t2.8');
+  await eventually(() => table.allInnerTexts()).toContain('A2\t2.0\t2.8');
   expect(await table.allInnerTexts()).toContain('A3\tnothing\tFill side');
   expect(await dialog(page).innerText()).toContain('1 row added');
 
@@ -68,9 +68,9 @@ test('a named version is compared in words and cells, restored, and the restorin
     '2.0',
   ]);
   await showVersions(page);
-  await expect
-    .poll(() => rows(page).allInnerTexts())
-    .toContainEqual(expect.stringContaining('Before a version was restored'));
+  await eventually(() => rows(page).allInnerTexts()).toContainEqual(
+    expect.stringContaining('Before a version was restored'),
+  );
 });
 
 test('saving to a file keeps a version, and ten minutes of work keep one', async () => {
@@ -79,24 +79,22 @@ test('saving to a file keeps a version, and ten minutes of work keep one', async
   await typeDown(page, ['12 lx']);
   await bookFile(page);
   await showVersions(page);
-  await expect
-    .poll(() => rows(page).allInnerTexts())
-    .toEqual([expect.stringContaining('Saved to a file')]);
+  await eventually(() => rows(page).allInnerTexts()).toEqual([
+    expect.stringContaining('Saved to a file'),
+  ]);
   await page.keyboard.press('Escape');
   await page.getByRole('grid').focus();
   await typeDown(page, ['34 lx']);
-  await expect
-    .poll(async () => {
-      await showVersions(page);
-      await page.waitForTimeout(300);
-      const texts = await rows(page).allInnerTexts();
-      await page.keyboard.press('Escape');
-      return texts;
-    })
-    .toEqual([
-      expect.stringMatching(/While working[^]*1 cell in Sheet 1/),
-      expect.stringContaining('Saved to a file'),
-    ]);
+  await eventually(async () => {
+    await showVersions(page);
+    await page.waitForTimeout(300);
+    const texts = await rows(page).allInnerTexts();
+    await page.keyboard.press('Escape');
+    return texts;
+  }).toEqual([
+    expect.stringMatching(/While working[^]*1 cell in Sheet 1/),
+    expect.stringContaining('Saved to a file'),
+  ]);
 });
 
 test('a book goes to the bin, comes back with its versions, and is gone when the bin is emptied', async () => {
@@ -118,9 +116,9 @@ test('a book goes to the bin, comes back with its versions, and is gone when the
   await page.getByRole('button', { name: /^Untitled book/ }).click();
   await ready(page);
   await showVersions(page);
-  await expect
-    .poll(() => rows(page).allInnerTexts())
-    .toEqual([expect.stringContaining('As rigged')]);
+  await eventually(() => rows(page).allInnerTexts()).toEqual([
+    expect.stringContaining('As rigged'),
+  ]);
   await page.keyboard.press('Escape');
 
   await startPage(page);
@@ -171,9 +169,9 @@ test('everything goes into an archive and comes back on another device', async (
   await ready(other);
   expect(firstColumn(await bookFile(other))).toEqual(['34 lx']);
   await showVersions(other);
-  await expect
-    .poll(() => rows(other).allInnerTexts())
-    .toContainEqual(expect.stringContaining('As rigged'));
+  await eventually(() => rows(other).allInnerTexts()).toContainEqual(
+    expect.stringContaining('As rigged'),
+  );
 });
 
 test('a book that is let go over the window is opened, and Ctrl S writes back to its file', async () => {
@@ -182,7 +180,7 @@ test('a book that is let go over the window is opened, and Ctrl S writes back to
   await typeDown(page, ['12 lx']);
   const text = await bookFile(page);
   await page.evaluate(dropBook, text);
-  await expect.poll(() => openId(page)).not.toBe('');
+  await eventually(() => openId(page)).not.toBe('');
   await eventually(() => page.evaluate(() => document.title)).toContain('Untitled book');
   await ready(page);
   await handOn(page).type('A2', '34 lx');
