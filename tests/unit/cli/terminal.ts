@@ -5,6 +5,8 @@ export interface Said {
   readonly code: number;
   readonly out: string;
   readonly err: string;
+  /** What was written, by path; absent where nothing was. */
+  readonly files?: Readonly<Record<string, string | Uint8Array>>;
 }
 
 /** Runs the command line with these files and this standard input, and hands back what it said. */
@@ -16,6 +18,7 @@ export async function halfstop(
   }: { files?: Readonly<Record<string, string | Uint8Array>>; input?: string } = {},
 ): Promise<Said> {
   const said = { out: '', err: '' };
+  const written: Record<string, string | Uint8Array> = {};
   const io: Io = {
     out: (text) => void (said.out += text),
     err: (text) => void (said.err += text),
@@ -27,10 +30,13 @@ export async function halfstop(
         typeof content === 'string' ? new TextEncoder().encode(content) : content,
       );
     },
-    writeFile: () => Promise.resolve(),
+    writeFile(path, content) {
+      written[path] = content;
+      return Promise.resolve();
+    },
   };
   const code = await main(argv, io);
-  return { code, ...said };
+  return { code, ...said, ...(Object.keys(written).length > 0 && { files: written }) };
 }
 
 /** The lines of standard output, each read as JSON. */
