@@ -19,20 +19,21 @@ import { slip } from './slip/slip.ts';
 import { startPage } from './start/start.ts';
 import { askedBy, verbs } from './verbs.ts';
 import type { Workbook } from './workbook.ts';
+import { words } from '../words/words.ts';
 
 const frame = html`
   <div class="welcome" hidden></div>
   <div class="desk" hidden>
     <header class="bar"></header>
-    <nav class="contents" aria-label="Contents"></nav>
+    <nav class="contents" aria-label=${words.page.contents}></nav>
     <main class="page">
       <div class="head"></div>
-      <div class="entry" role="group" aria-label="Entry line"></div>
+      <div class="entry" role="group" aria-label=${words.page.entry}></div>
       <div class="grid"></div>
-      <section class="figures" aria-label="Figures" hidden></section>
+      <section class="figures" aria-label=${words.page.figures} hidden></section>
       <div class="foot"></div>
     </main>
-    <aside class="slip" aria-label="Slip: what is known about the cell"></aside>
+    <aside class="slip" aria-label=${words.bar.slip}></aside>
     <div class="curtain"></div>
   </div>
   <div class="update" role="status" aria-live="polite"></div>

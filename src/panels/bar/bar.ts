@@ -21,6 +21,7 @@ import type { Workbook } from '../workbook.ts';
 import { mark } from './mark.ts';
 import { bookMenu } from './book-menu.ts';
 import { allSwitches, switches } from './switches.ts';
+import { words } from '../../words/words.ts';
 
 /** The line across the top: which book, is it kept, how numbers are said, and one way to find the rest. */
 export function bar(workbook: Workbook, screen: Screen, shell: Shell) {
@@ -28,8 +29,8 @@ export function bar(workbook: Workbook, screen: Screen, shell: Shell) {
     <button
       class="brand"
       popovertarget="book-menu"
-      aria-label="Book menu"
-      title="Book menu"
+      aria-label=${words.bar.bookMenu}
+      title=${words.bar.bookMenu}
       aria-haspopup="menu"
     >
       ${mark()}${icon(ChevronDown)}
@@ -37,7 +38,7 @@ export function bar(workbook: Workbook, screen: Screen, shell: Shell) {
     ${bookMenu(workbook, shell)}
     <input
       class="book-title"
-      aria-label="Title of the book"
+      aria-label=${words.bar.bookTitle}
       spellcheck="false"
       size=${Math.max(6, workbook.title.value.length)}
       .value=${workbook.title.value}
@@ -47,13 +48,15 @@ export function bar(workbook: Workbook, screen: Screen, shell: Shell) {
     ${saved(workbook)} ${remarkCount(workbook, shell)}
     <span class="room"></span>
     <div class="switches">${switches(workbook)}</div>
-    <button class="button units" popovertarget="units-menu" aria-haspopup="dialog">Units</button>
+    <button class="button units" popovertarget="units-menu" aria-haspopup="dialog">
+      ${words.bar.units}
+    </button>
     <div
       id="units-menu"
       class="popup units-menu"
       popover
       role="dialog"
-      aria-label="Units"
+      aria-label=${words.bar.units}
       @toggle=${placeOnOpen}
     >
       ${allSwitches(workbook, shell)}
@@ -63,8 +66,8 @@ export function bar(workbook: Workbook, screen: Screen, shell: Shell) {
       workbook.foot.value.roles.includes('reading')
         ? html`<button
             class="glyph walk-start"
-            aria-label="Walk through the readings"
-            title="Walk through the readings"
+            aria-label=${words.bar.walk}
+            title=${words.bar.walk}
             @click=${() => workbook.run(verbs.walk)}
           >
             ${icon(Footprints)}
@@ -72,13 +75,13 @@ export function bar(workbook: Workbook, screen: Screen, shell: Shell) {
         : ''
     }
     <button class="button find" @click=${() => shell.find()} aria-keyshortcuts="Control+K">
-      ${icon(TextSearch)}<span>Find a command</span><kbd>${shell.keys('Ctrl+K')}</kbd>
+      ${icon(TextSearch)}<span>${words.bar.find}</span><kbd>${shell.keys('Ctrl+K')}</kbd>
     </button>
     ${themeButton(screen)}
     <button
       class="glyph slip-toggle"
-      aria-label="Slip: what is known about the cell"
-      title="Slip: what is known about the cell"
+      aria-label=${words.bar.slip}
+      title=${words.bar.slip}
       aria-pressed=${screen.beside.value.slip}
       @click=${() => screen.toggle('slip')}
     >
@@ -98,25 +101,25 @@ function saved(workbook: Workbook) {
 function remarkCount(workbook: Workbook, shell: Shell) {
   const { count } = workbook.remarks.value;
   if (count === 0) return '';
-  const words = remarksInWords(count);
+
   return html`<button
     class="remark-count"
-    aria-label="${words}: show them"
-    title="Show the remarks (${shell.keys('F7')})"
+    aria-label=${words.bar.remarksShow(remarksInWords(count))}
+    title=${words.bar.remarksTitle(shell.keys('F7'))}
     @click=${() => shell.open('remarks')}
   >
-    <b>${count}</b><span> ${count === 1 ? 'remark' : 'remarks'}</span>
+    <b>${count}</b><span> ${words.bar.remarks(count)}</span>
   </button>`;
 }
 
 function undoButtons(workbook: Workbook) {
-  const button = (id: string, name: string, picture: string) => {
+  const button = (id: string, nothing: string, picture: string) => {
     const command = workbook.commands.value.find((one) => one.id === id);
-    const words = command && !command.unavailable ? command.name : `Nothing to ${name}`;
+    const said = command && !command.unavailable ? command.name : nothing;
     return html`<button
       class="glyph"
-      aria-label=${words}
-      title=${words}
+      aria-label=${said}
+      title=${said}
       ?disabled=${!command || command.unavailable !== undefined}
       @click=${() => workbook.run(id)}
     >
@@ -124,23 +127,23 @@ function undoButtons(workbook: Workbook) {
     </button>`;
   };
   return html`<span class="undo"
-    >${button(verbs.undo, 'undo', Undo2)}${button(verbs.redo, 'redo', Redo2)}</span
+    >${button(verbs.undo, words.bar.nothingToUndo, Undo2)}${button(verbs.redo, words.bar.nothingToRedo, Redo2)}</span
   >`;
 }
 
-const themes: Readonly<Record<Theme, { next: Theme; words: string; picture: string }>> = {
-  system: { next: 'dark', words: 'Light and dark as the system says', picture: SunMoon },
-  dark: { next: 'metering', words: 'Dark, whatever the system says', picture: Moon },
-  metering: { next: 'light', words: 'Dimmer than dark, for metering', picture: MoonStar },
-  light: { next: 'system', words: 'Light, whatever the system says', picture: Sun },
+const themes: Readonly<Record<Theme, { next: Theme; said: string; picture: string }>> = {
+  system: { next: 'dark', said: words.bar.themeSystem, picture: SunMoon },
+  dark: { next: 'metering', said: words.bar.themeDark, picture: Moon },
+  metering: { next: 'light', said: words.bar.themeMetering, picture: MoonStar },
+  light: { next: 'system', said: words.bar.themeLight, picture: Sun },
 };
 
 function themeButton(screen: Screen) {
-  const { next, words, picture } = themes[screen.theme.value];
+  const { next, said, picture } = themes[screen.theme.value];
   return html`<button
     class="glyph theme"
-    aria-label=${words}
-    title=${words}
+    aria-label=${said}
+    title=${said}
     @click=${() => (screen.theme.value = next)}
   >
     ${icon(picture)}

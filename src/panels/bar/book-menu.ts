@@ -2,6 +2,7 @@ import { html } from 'lit-html';
 import { placeOnOpen, roam } from '../kit/popup.ts';
 import type { Shell } from '../frame.ts';
 import type { Workbook } from '../workbook.ts';
+import { words } from '../../words/words.ts';
 
 /** Commands on the book as a whole, then what helps. */
 const sections = [
@@ -24,16 +25,16 @@ export function bookMenu(workbook: Workbook, shell: Shell) {
       <span>${command.name}</span><kbd>${command.keys[0] ? shell.keys(command.keys[0]) : ''}</kbd>
     </button>`;
   };
-  const help = (words: string, keys: string, open: () => void) =>
+  const help = (name: string, keys: string, open: () => void) =>
     html`<button role="menuitem" @click=${open}>
-      <span>${words}</span><kbd>${keys ? shell.keys(keys) : ''}</kbd>
+      <span>${name}</span><kbd>${keys ? shell.keys(keys) : ''}</kbd>
     </button>`;
   return html`<div
     id="book-menu"
     class="popup menu"
     popover
     role="menu"
-    aria-label="Book"
+    aria-label=${words.bar.book}
     @toggle=${placeOnOpen}
     @keydown=${roam('[role=menuitem]:not(:disabled)')}
     @click=${(event: Event) => (event.currentTarget as HTMLElement).hidePopover()}
@@ -43,8 +44,8 @@ export function bookMenu(workbook: Workbook, shell: Shell) {
         html`${ids.map(item)}
           <hr />`,
     )}
-    ${help('Function reference', 'F1', () => shell.open('function'))}
-    ${help('Keyboard', 'Shift+F1', () => shell.open('keyboard'))}
-    ${help('About Halfstop and its licences', '', () => shell.open('about'))}
+    ${help(words.bar.reference, 'F1', () => shell.open('function'))}
+    ${help(words.bar.keyboard, 'Shift+F1', () => shell.open('keyboard'))}
+    ${help(words.bar.about, '', () => shell.open('about'))}
   </div>`;
 }

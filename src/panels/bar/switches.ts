@@ -4,6 +4,7 @@ import { segments, type Choice } from '../kit/segments.ts';
 import type { Shell } from '../frame.ts';
 import { verbs } from '../verbs.ts';
 import type { Workbook } from '../workbook.ts';
+import { words } from '../../words/words.ts';
 
 type Switched = 'illuminance' | 'length' | 'fNumber' | 'shutter' | 'clock' | 'decimal';
 
@@ -16,53 +17,53 @@ interface Switch<Key extends Switched> {
 
 const all: { readonly [Key in Switched]: Switch<Key> } = {
   illuminance: {
-    title: 'Light levels',
-    legend: 'Illuminance is shown in',
+    title: words.bar.lightLevels,
+    legend: words.bar.illuminanceIn,
     choices: [
-      { value: 'lx', label: 'lux' },
-      { value: 'fc', label: 'fc', spoken: 'footcandles' },
+      { value: 'lx', label: words.bar.lux },
+      { value: 'fc', label: words.bar.fc, spoken: words.bar.footcandles },
     ],
   },
   length: {
-    title: 'Distances',
-    legend: 'Distances are shown in',
+    title: words.bar.distances,
+    legend: words.bar.distancesIn,
     choices: [
-      { value: 'm', label: 'm', spoken: 'metres' },
-      { value: 'ft', label: 'ft', spoken: 'feet' },
+      { value: 'm', label: words.bar.m, spoken: words.bar.metres },
+      { value: 'ft', label: words.bar.ft, spoken: words.bar.feet },
     ],
   },
   fNumber: {
-    title: 'f-numbers',
-    legend: 'f-numbers are shown in',
+    title: words.bar.fNumbers,
+    legend: words.bar.fNumbersIn,
     choices: [
-      { value: 'thirds', label: 'thirds' },
-      { value: 'halves', label: 'halves' },
-      { value: 'tenths', label: 'tenths' },
-      { value: 'decimals', label: 'decimals' },
+      { value: 'thirds', label: words.bar.thirds },
+      { value: 'halves', label: words.bar.halves },
+      { value: 'tenths', label: words.bar.tenths },
+      { value: 'decimals', label: words.bar.decimals },
     ],
   },
   shutter: {
-    title: 'Shutter',
-    legend: 'The shutter is shown as',
+    title: words.bar.shutter,
+    legend: words.bar.shutterAs,
     choices: [
-      { value: 'time', label: 'time' },
-      { value: 'angle', label: 'angle' },
+      { value: 'time', label: words.bar.time },
+      { value: 'angle', label: words.bar.angle },
     ],
   },
   clock: {
-    title: 'Clock',
-    legend: 'Times of day are shown in',
+    title: words.bar.clock,
+    legend: words.bar.clockIn,
     choices: [
-      { value: '24', label: '14:00', spoken: '24 hours' },
-      { value: '12', label: '2:00 pm', spoken: '12 hours' },
+      { value: '24', label: '14:00', spoken: words.bar.clock24 },
+      { value: '12', label: words.bar.clockLabel12, spoken: words.bar.clock12 },
     ],
   },
   decimal: {
-    title: 'Decimal sign',
-    legend: 'The decimal sign is a',
+    title: words.bar.decimalSign,
+    legend: words.bar.decimalIs,
     choices: [
-      { value: '.', label: '0.5', spoken: 'point' },
-      { value: ',', label: '0,5', spoken: 'comma' },
+      { value: '.', label: '0.5', spoken: words.bar.point },
+      { value: ',', label: '0,5', spoken: words.bar.comma },
     ],
   },
 };
@@ -108,5 +109,5 @@ export function allSwitches(workbook: Workbook, shell: Shell) {
           </div>`,
       )}
     </dl>
-    <button class="link" @click=${() => shell.open('settings')}>All settings of the book</button>`;
+    <button class="link" @click=${() => shell.open('settings')}>${words.bar.allSettings}</button>`;
 }

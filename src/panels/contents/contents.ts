@@ -10,9 +10,10 @@ import { remarksInWords } from '../views/remarks-view.ts';
 import type { SheetEntry, Workbook } from '../workbook.ts';
 import { openSheetMenu } from './sheet-menu.ts';
 import { neighbour } from './order.ts';
+import { words } from '../../words/words.ts';
 
 const order: readonly (Phase | null)[] = [...phases, null];
-const heading = (phase: Phase | null) => phase ?? 'sheets';
+const heading = (phase: Phase | null) => phase ?? words.contents.sheets;
 
 /** The sheets of the book, grouped by the phase of the work they belong to. */
 export function contents(workbook: Workbook, screen: Screen, shell: Shell) {
@@ -20,10 +21,10 @@ export function contents(workbook: Workbook, screen: Screen, shell: Shell) {
   const whole = workbook.agreement.value;
   return html`
     <div class="drawer-head">
-      <h2>Contents</h2>
+      <h2>${words.contents.title}</h2>
       <button
         class="glyph"
-        aria-label="Close the contents"
+        aria-label=${words.contents.close}
         @click=${() => screen.toggle('contents')}
       >
         ${icon(X)}
@@ -41,20 +42,20 @@ export function contents(workbook: Workbook, screen: Screen, shell: Shell) {
         </section>`;
       })}
     </div>
-    ${whole ? html`<p class="whole">In the whole book ${whole}.</p>` : ''}
+    ${whole ? html`<p class="whole">${words.contents.inWholeBook(whole)}</p>` : ''}
     <div class="contents-foot">
       <button
         class="glyph"
         @click=${() => shell.open('add-sheet')}
-        aria-label="Add a sheet"
-        title="Add a sheet"
+        aria-label=${words.contents.addSheet}
+        title=${words.contents.addSheet}
       >
         ${icon(Plus)}
       </button>
       <button
         class="glyph fold"
-        aria-label="Contents: show or fold away"
-        title="Contents: show or fold away"
+        aria-label=${words.contents.show}
+        title=${words.contents.show}
         aria-pressed=${screen.beside.value.contents}
         @click=${() => screen.toggle('contents')}
       >
@@ -87,7 +88,7 @@ function line(sheet: SheetEntry, workbook: Workbook, screen: Screen, shell: Shel
     </button>
     <button
       class="glyph more"
-      aria-label="Menu for ${sheet.title}"
+      aria-label=${words.contents.menuFor(sheet.title)}
       aria-haspopup="menu"
       tabindex=${sheet.shown ? 0 : -1}
       @click=${menu}

@@ -3,6 +3,7 @@ import { openMenu, type MenuItem } from '../kit/menu.ts';
 import { verbs } from '../verbs.ts';
 import type { SheetEntry, Workbook } from '../workbook.ts';
 import { neighbour } from './order.ts';
+import { words } from '../../words/words.ts';
 
 export function openSheetMenu(
   event: Event,
@@ -17,28 +18,28 @@ export function openSheetMenu(
       name,
       keys: shell.keys(keys),
       ...(to === undefined && {
-        unavailable: `It is the ${way < 0 ? 'first' : 'last'} of its phase.`,
+        unavailable: way < 0 ? words.contents.firstOfPhase : words.contents.lastOfPhase,
       }),
       run: () => workbook.run(verbs.moveSheet, { sheet: sheet.id, to }),
     };
   };
-  openMenu(event.currentTarget as HTMLElement, `Sheet ${sheet.title}`, [
+  openMenu(event.currentTarget as HTMLElement, words.contents.sheet(sheet.title), [
     {
-      name: 'Title, purpose, phase',
+      name: words.contents.describe,
       keys: shell.keys('F2'),
       run: () => shell.open('sheet', sheet.id),
     },
     {
-      name: 'Copy the sheet',
+      name: words.contents.copy,
       run: () => workbook.run(verbs.duplicateSheet, { sheet: sheet.id }),
     },
-    move('Move up', 'Alt+ArrowUp', -1),
-    move('Move down', 'Alt+ArrowDown', 1),
+    move(words.contents.moveUp, 'Alt+ArrowUp', -1),
+    move(words.contents.moveDown, 'Alt+ArrowDown', 1),
     'line',
     {
-      name: 'Delete the sheet',
+      name: words.contents.delete,
       keys: shell.keys('Delete'),
-      ...(sheets.length === 1 && { unavailable: 'A book has at least one sheet.' }),
+      ...(sheets.length === 1 && { unavailable: words.contents.lastSheet }),
       run: () => workbook.run(verbs.deleteSheet, { sheet: sheet.id }),
     },
   ]);

@@ -4,10 +4,11 @@ import type { Shell } from '../frame.ts';
 import { pictureOf } from '../start/pictures.ts';
 import { verbs } from '../verbs.ts';
 import type { Workbook } from '../workbook.ts';
+import { words } from '../../words/words.ts';
 
 /** A new sheet for the open book: blank, or one that knows its job. */
 export function addSheet(workbook: Workbook, _shell: Shell): void {
-  openDialogBox({ title: 'Add a sheet', className: 'wide-box' }, (close) => {
+  openDialogBox({ title: words.sheet.add, className: 'wide-box' }, (close) => {
     const add = (template: string | null) => {
       close();
       workbook.run(verbs.addSheet, { template });
@@ -23,7 +24,7 @@ export function addSheet(workbook: Workbook, _shell: Shell): void {
       )}
       <li>
         <button class="card" autofocus @click=${() => add(null)}>
-          ${pictureOf('blank')}<b>Blank sheet</b><span>Rows and columns, and nothing in them.</span>
+          ${pictureOf('blank')}<b>${words.sheet.blank}</b><span>${words.sheet.blankHelp}</span>
         </button>
       </li>
     </ul>`;

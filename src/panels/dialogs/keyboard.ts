@@ -2,36 +2,37 @@ import { html } from 'lit-html';
 import { openDialogBox } from '../kit/dialog.ts';
 import type { Shell } from '../frame.ts';
 import type { Workbook } from '../workbook.ts';
+import { words } from '../../words/words.ts';
 
 /** Keys of the grid and the entry line, which are gestures and no commands. */
 const moving: readonly (readonly [string, string])[] = [
-  ['ArrowUp', 'Up, down, left, right'],
-  ['Ctrl+ArrowDown', 'To the edge of what is written'],
-  ['Ctrl+Home', 'To the first cell'],
-  ['Ctrl+End', 'To the last written cell'],
-  ['Shift+ArrowDown', 'Grow the selection'],
-  ['Ctrl+Space', 'Select the column'],
-  ['Shift+Space', 'Select the row'],
-  ['Enter', 'Finish and go down, or start typing'],
-  ['Tab', 'Finish and go right'],
-  ['F2', 'Type in the cell'],
-  ['Escape', 'Drop what was typed; then Tab leaves the grid'],
-  ['Shift+F10', 'Menu of the cell'],
+  ['ArrowUp', words.keyboard.move],
+  ['Ctrl+ArrowDown', words.keyboard.toEdge],
+  ['Ctrl+Home', words.keyboard.toFirst],
+  ['Ctrl+End', words.keyboard.toLast],
+  ['Shift+ArrowDown', words.keyboard.grow],
+  ['Ctrl+Space', words.keyboard.column],
+  ['Shift+Space', words.keyboard.row],
+  ['Enter', words.keyboard.finishDown],
+  ['Tab', words.keyboard.finishRight],
+  ['F2', words.keyboard.type],
+  ['Escape', words.keyboard.drop],
+  ['Shift+F10', words.keyboard.menu],
 ];
 
 export function keyboard(workbook: Workbook, shell: Shell): void {
-  openDialogBox({ title: 'Keyboard', className: 'wide-box' }, () => {
+  openDialogBox({ title: words.keyboard.title, className: 'wide-box' }, () => {
     const commands = workbook.commands.value.filter(({ keys }) => keys.length > 0);
     const groups = [...new Set(commands.map(({ group }) => group))];
-    const row = (keys: string, words: string) =>
+    const row = (keys: string, said: string) =>
       html`<div>
-        <dt>${words}</dt>
+        <dt>${said}</dt>
         <dd><kbd>${shell.keys(keys)}</kbd></dd>
       </div>`;
     return html`<div class="box-body columns">
       <section>
-        <h3>moving and typing</h3>
-        <dl class="keys">${moving.map(([keys, words]) => row(keys, words))}</dl>
+        <h3>${words.keyboard.moving}</h3>
+        <dl class="keys">${moving.map(([keys, said]) => row(keys, said))}</dl>
       </section>
       ${groups.map(
         (group) =>

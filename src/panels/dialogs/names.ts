@@ -6,10 +6,11 @@ import { shown } from '../kit/written.ts';
 import type { Shell } from '../frame.ts';
 import { verbs } from '../verbs.ts';
 import type { NameEntry, Workbook } from '../workbook.ts';
+import { words } from '../../words/words.ts';
 
 /** The names of the book: what they mean, what they come to; to change, to delete, to add. */
 export function names(workbook: Workbook, _shell: Shell): void {
-  openDialogBox({ title: 'Names', className: 'wide-box' }, (close) => {
+  openDialogBox({ title: words.names.title, className: 'wide-box' }, (close) => {
     const known = workbook.names.value;
     return html`<div class="box-body">
       ${
@@ -17,9 +18,9 @@ export function names(workbook: Workbook, _shell: Shell): void {
           ? html`<table class="names">
               <thead>
                 <tr>
-                  <th>Name</th>
-                  <th>Means</th>
-                  <th>Comes to</th>
+                  <th>${words.names.name}</th>
+                  <th>${words.names.means}</th>
+                  <th>${words.names.comesTo}</th>
                   <th></th>
                 </tr>
               </thead>
@@ -28,8 +29,7 @@ export function names(workbook: Workbook, _shell: Shell): void {
               </tbody>
             </table>`
           : html`<p class="faint">
-              A name lets a formula say <i>key_side</i> instead of an address. The book has none
-              yet.
+              ${words.names.offerBefore} <i>key_side</i> ${words.names.offerAfter}
             </p>`
       }
       ${adding(workbook)}
@@ -43,7 +43,7 @@ function row(name: NameEntry, workbook: Workbook, close: () => void) {
     <td>
       <input
         class="input"
-        aria-label="Name ${name.name}"
+        aria-label=${words.names.nameOf(name.name)}
         .value=${name.name}
         @change=${(event: Event) => {
           const input = event.currentTarget as HTMLInputElement;
@@ -71,7 +71,7 @@ function row(name: NameEntry, workbook: Workbook, close: () => void) {
     <td>
       <button
         class="glyph"
-        aria-label="Delete ${name.name}"
+        aria-label=${words.names.delete(name.name)}
         @click=${() => workbook.run(verbs.deleteName, { id: name.id })}
       >
         ${icon(Trash2)}
@@ -89,10 +89,11 @@ function adding(workbook: Workbook) {
   };
   return html`<form class="row" @submit=${add}>
     <label class="field"
-      ><span>New name</span><input class="input" name="name" required autocomplete="off" autofocus
+      ><span>${words.names.newName}</span
+      ><input class="input" name="name" required autocomplete="off" autofocus
     /></label>
     <label class="field"
-      ><span>for</span
+      ><span>${words.names.for}</span
       ><input
         class="input"
         name="meaning"
@@ -100,6 +101,6 @@ function adding(workbook: Workbook) {
         autocomplete="off"
         .value=${workbook.entry.value.address}
     /></label>
-    <button class="button lit">Add</button>
+    <button class="button lit">${words.names.add}</button>
   </form>`;
 }

@@ -2,15 +2,15 @@ import { html } from 'lit-html';
 import { openDialogBox } from '../kit/dialog.ts';
 import { roam } from '../kit/popup.ts';
 import type { Shell } from '../frame.ts';
-import { remarksInWords } from '../views/remarks-view.ts';
 import type { Link, SheetRemarks, Workbook } from '../workbook.ts';
+import { words } from '../../words/words.ts';
 
 /** Below this width the list would lie over the cell that it leads to, and makes way for it. */
 const roomBeside = '(min-width: 760px)';
 
 /** What the check has to say on the whole book, beside the page: each cell named is a way to it. */
 export function remarks(workbook: Workbook, _shell: Shell): void {
-  openDialogBox({ title: 'Remarks', className: 'side-box', modeless: true }, (close) => {
+  openDialogBox({ title: words.remarks.title, className: 'side-box', modeless: true }, (close) => {
     const { count, marks, notes } = workbook.remarks.value;
     const jump = ({ target }: Link) => {
       if (!matchMedia(roomBeside).matches) close();
@@ -18,14 +18,10 @@ export function remarks(workbook: Workbook, _shell: Shell): void {
     };
     return html`<div class="box-body remarks" @keydown=${roam('.chip')}>
       <p class="faint" role="status">
-        ${
-          count === 0
-            ? 'What cells measure goes together throughout the book.'
-            : `${remarksInWords(count)} on what cells measure. Each goes once its cell is right.`
-        }
+        ${count === 0 ? words.remarks.none : words.remarks.some(count)}
       </p>
       ${marks.map((sheet) => section(sheet, jump))}
-      ${notes.length > 0 ? html`<h2>Worth a look</h2>` : ''}
+      ${notes.length > 0 ? html`<h2>${words.remarks.worthALook}</h2>` : ''}
       ${notes.map((sheet) => section(sheet, jump))}
     </div>`;
   });
@@ -50,7 +46,7 @@ function section({ title, count, said }: SheetRemarks, jump: (to: Link) => void)
             )}
           </ul>`,
     )}
-    ${listed < count ? html`<p class="faint">and ${count - listed} more on this sheet</p>` : ''}
+    ${listed < count ? html`<p class="faint">${words.remarks.more(count - listed)}</p>` : ''}
   </section>`;
 }
 

@@ -4,6 +4,7 @@ import { signal } from '../kit/signals.ts';
 import type { Shell } from '../frame.ts';
 import { verbs } from '../verbs.ts';
 import type { SearchFor, Workbook } from '../workbook.ts';
+import { words } from '../../words/words.ts';
 
 /** Find and replace, beside the page so that what is found stays in view. */
 export function replace(workbook: Workbook, _shell: Shell): void {
@@ -18,15 +19,15 @@ export function replace(workbook: Workbook, _shell: Shell): void {
     said.value = wanted.value.text === '' ? '' : workbook.findNext(wanted.value, way);
   };
   const all = () => workbook.run(verbs.replaceAll, { ...wanted.value, by: by.value });
-  openDialogBox({ title: 'Find and replace', modeless: true, className: 'side-box' }, () => {
-    const box = (key: 'matchCase' | 'whole' | 'everywhere', words: string) =>
+  openDialogBox({ title: words.find.title, modeless: true, className: 'side-box' }, () => {
+    const box = (key: 'matchCase' | 'whole' | 'everywhere', said: string) =>
       html`<label class="check"
         ><input
           type="checkbox"
           .checked=${wanted.value[key]}
           @change=${(event: Event) =>
             change({ [key]: (event.currentTarget as HTMLInputElement).checked })}
-        />${words}</label
+        />${said}</label
       >`;
     return html`<form
       class="box-body stack"
@@ -36,7 +37,7 @@ export function replace(workbook: Workbook, _shell: Shell): void {
       }}
     >
       <label class="field"
-        ><span>Find</span
+        ><span>${words.find.find}</span
         ><input
           class="input"
           autofocus
@@ -46,7 +47,7 @@ export function replace(workbook: Workbook, _shell: Shell): void {
           @input=${(event: Event) => change({ text: (event.currentTarget as HTMLInputElement).value })}
       /></label>
       <label class="field"
-        ><span>Replace by</span
+        ><span>${words.find.replaceBy}</span
         ><input
           class="input"
           autocomplete="off"
@@ -55,15 +56,17 @@ export function replace(workbook: Workbook, _shell: Shell): void {
           @input=${(event: Event) => (by.value = (event.currentTarget as HTMLInputElement).value)}
       /></label>
       <div class="checks">
-        ${box('matchCase', 'Capitals matter')} ${box('whole', 'Whole cell')}
-        ${box('everywhere', 'All sheets')}
+        ${box('matchCase', words.find.capitals)} ${box('whole', words.find.wholeCell)}
+        ${box('everywhere', words.find.allSheets)}
       </div>
       <p class="faint" role="status">${said.value}</p>
       <div class="row end">
-        <button type="button" class="button" @click=${() => step(-1)}>Previous</button>
-        <button class="button lit">Next</button>
+        <button type="button" class="button" @click=${() => step(-1)}>
+          ${words.find.previous}
+        </button>
+        <button class="button lit">${words.find.next}</button>
         <button type="button" class="button" ?disabled=${wanted.value.text === ''} @click=${all}>
-          Replace all
+          ${words.find.replaceAll}
         </button>
       </div>
     </form>`;

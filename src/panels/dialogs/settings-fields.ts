@@ -4,6 +4,7 @@ import type { WritingSettings } from '../../../functions/quantities/settings.ts'
 import { writeQuantity } from '../../../functions/quantities/write.ts';
 import type { Settings } from '../../book/types.ts';
 import { stopsInWords } from '../page/tolerance.ts';
+import { words } from '../../words/words.ts';
 
 /** A choice among a few. */
 interface Choice<Key extends keyof Settings> {
@@ -27,71 +28,71 @@ const sizes = ['A4', 'A3', 'Letter', 'Legal', 'Tabloid'] as const;
 
 export const picks: { readonly [Key in Picked]: Choice<Key> } = {
   decimal: {
-    label: 'Decimal sign',
-    help: 'Both are read; this one wins where they clash.',
+    label: words.settings.decimal,
+    help: words.settings.decimalHelp,
     choices: [
-      ['.', 'point: 0.5'],
-      [',', 'comma: 0,5'],
+      ['.', words.settings.point],
+      [',', words.settings.comma],
     ],
   },
   illuminance: {
-    label: 'Light levels',
-    help: 'A number without a unit is read in it too.',
+    label: words.settings.levels,
+    help: words.settings.levelsHelp,
     choices: [
-      ['lx', 'lux, cd/m²'],
-      ['fc', 'footcandles, footlamberts'],
+      ['lx', words.settings.lux],
+      ['fc', words.settings.footcandles],
     ],
   },
   length: {
-    label: 'Distances',
-    help: 'Kept in metres, whichever is shown.',
+    label: words.settings.distances,
+    help: words.settings.distancesHelp,
     choices: [
       ['m', 'metres'],
-      ['ft', 'feet and inches'],
+      ['ft', words.settings.feet],
     ],
   },
   shutter: {
-    label: 'Shutter',
-    help: 'An angle needs a frame rate beside it.',
+    label: words.settings.shutter,
+    help: words.settings.shutterHelp,
     choices: [
-      ['time', 'time: 1/48 s'],
-      ['angle', 'angle: 180°'],
+      ['time', words.settings.time],
+      ['angle', words.settings.angle],
     ],
   },
   fNumber: {
-    label: 'f-numbers',
-    help: 'How exact values are said; marks stay marks.',
+    label: words.settings.fNumbers,
+    help: words.settings.fNumbersHelp,
     choices: [
-      ['thirds', 'marks and thirds'],
-      ['halves', 'marks and halves'],
-      ['tenths', 'whole stops and tenths'],
+      ['thirds', words.settings.thirds],
+      ['halves', words.settings.halves],
+      ['tenths', words.settings.tenths],
       ['decimals', 'decimals'],
     ],
   },
   clock: {
-    label: 'Clock',
-    help: 'Both ways of writing a time are read.',
+    label: words.settings.clock,
+    help: words.settings.clockHelp,
     choices: [
-      ['24', '24 hours: 14:00'],
-      ['12', '12 hours: 2:00 pm'],
+      ['24', words.settings.clock24],
+      ['12', words.settings.clock12],
     ],
   },
   page: {
-    label: 'Paper',
-    help: 'What sheets are laid out on for print.',
+    label: words.settings.paper,
+    help: words.settings.paperHelp,
     choices: sizes.map((size) => [size, size] as const),
   },
   receptor: {
-    label: 'Readings that do not say',
-    help: 'Taken as metered with this receptor.',
+    label: words.settings.receptor,
+    help: words.settings.receptorHelp,
     choices: [
-      ['dome', 'dome'],
-      ['flat', 'flat'],
+      ['dome', words.settings.receptorDome],
+      ['flat', words.settings.receptorFlat],
     ],
   },
   mainsHertz: {
-    label: 'Mains frequency',
-    help: 'Lamps on it pulse twice as often.',
+    label: words.settings.mainsHertz,
+    help: words.settings.mainsHertzHelp,
     choices: [
       [50, '50 Hz'],
       [60, '60 Hz'],
@@ -142,39 +143,39 @@ function number(key: Numbers, quantity: QuantityName, most: number, words: Words
 
 export const written = {
   tolerance: number('tolerance', 'stops', 10, {
-    label: 'Tolerance, in stops',
-    help: 'A reading agrees when it is no further off; a sheet or a cell may say otherwise.',
-    fault: 'A tolerance is a number of stops above 0, up to 10: 1/3 or 0.2.',
+    label: words.settings.tolerance,
+    help: words.settings.toleranceHelp,
+    fault: words.settings.toleranceWrong,
   }),
   domeConstant: number('domeConstant', 'number', 10_000, {
-    label: 'Dome, constant C',
-    help: 'ISO 2720 allows 320 to 540. Your meter’s manual says which.',
-    fault: 'A constant is a number above 0, such as 340.',
+    label: words.settings.dome,
+    help: words.settings.domeHelp,
+    fault: words.settings.domeWrong,
   }),
   flatConstant: number('flatConstant', 'number', 10_000, {
-    label: 'Flat, constant C',
-    help: 'ISO 2720 allows 240 to 400.',
-    fault: 'A constant is a number above 0, such as 250.',
+    label: words.settings.flat,
+    help: words.settings.flatHelp,
+    fault: words.settings.flatWrong,
   }),
   reflectedConstant: number('reflectedConstant', 'number', 1_000, {
-    label: 'Spot, constant K',
-    help: 'ISO 2720 allows 10.6 to 13.4.',
-    fault: 'A constant is a number above 0, such as 12.5.',
+    label: words.settings.spot,
+    help: words.settings.spotHelp,
+    fault: words.settings.spotWrong,
   }),
   mainsVolts: number('mainsVolts', 'voltage', 1_000, {
-    label: 'Mains voltage',
-    help: 'The amps of selected loads are worked out at it.',
-    fault: 'A mains voltage is above 0 and up to 1000 V, such as 230.',
+    label: words.settings.mainsVolts,
+    help: words.settings.mainsVoltsHelp,
+    fault: words.settings.mainsVoltsWrong,
   }),
   continuousShare: number('continuousShare', 'share', 1, {
-    label: 'Share of a breaker for hours',
-    help: 'A local rule, 80 % in many places.',
-    fault: 'A share is above 0 and up to 100 %, such as 80 %.',
+    label: words.settings.breaker,
+    help: words.settings.breakerHelp,
+    fault: words.settings.breakerWrong,
   }),
   currency: {
-    label: 'Currency',
-    help: 'Three letters behind each amount; nothing is converted.',
-    fault: 'A currency is its three letters, such as EUR.',
+    label: words.settings.currency,
+    help: words.settings.currencyHelp,
+    fault: words.settings.currencyWrong,
     show: ({ currency }) => currency,
     read(text) {
       const currency = text.trim().toUpperCase();
@@ -182,9 +183,9 @@ export const written = {
     },
   },
   zone: {
-    label: 'Time zone',
-    help: 'Of the set: what the clock in this book means.',
-    fault: 'A time zone is a place of its continent, such as Europe/Lisbon, or Etc/UTC.',
+    label: words.settings.zone,
+    help: words.settings.zoneHelp,
+    fault: words.settings.zoneWrong,
     show: ({ zone }) => zone,
     read(text) {
       const zone = text.trim();

@@ -9,14 +9,18 @@ import type { Theme } from '../screen.ts';
 import { verbs } from '../verbs.ts';
 import type { Workbook } from '../workbook.ts';
 import { picks, written, type Picked, type Written } from './settings-fields.ts';
+import { words } from '../../words/words.ts';
 
 type Field = Picked | keyof typeof written;
 
 const sections: readonly (readonly [heading: string, fields: readonly Field[]])[] = [
-  ['how numbers are written', ['illuminance', 'length', 'shutter', 'fNumber', 'clock', 'decimal']],
-  ['meter', ['receptor', 'domeConstant', 'flatConstant', 'reflectedConstant', 'tolerance']],
-  ['power and money', ['mainsVolts', 'mainsHertz', 'continuousShare', 'currency']],
-  ['place and paper', ['zone', 'page']],
+  [words.settings.writing, ['illuminance', 'length', 'shutter', 'fNumber', 'clock', 'decimal']],
+  [
+    words.settings.meter,
+    ['receptor', 'domeConstant', 'flatConstant', 'reflectedConstant', 'tolerance'],
+  ],
+  [words.settings.power, ['mainsVolts', 'mainsHertz', 'continuousShare', 'currency']],
+  [words.settings.place, ['zone', 'page']],
 ];
 
 const isPicked = (field: Field): field is Picked => field in picks;
@@ -35,7 +39,7 @@ export function settings(workbook: Workbook, _shell: Shell): void {
           refused.value = now;
         });
   openDialogBox(
-    { title: 'Settings of the book', className: 'wide-box' },
+    { title: words.settings.title, className: 'wide-box' },
     () =>
       html`<div class="box-body settings">
         ${sections.map(
@@ -45,9 +49,9 @@ export function settings(workbook: Workbook, _shell: Shell): void {
               <div class="pair">${fields.map(field)}</div>
             </section>`,
         )}
-        <section aria-label="this screen">
-          <h3>this screen</h3>
-          ${segments('theme', 'Light and dark', themes, themeNow(), (theme) =>
+        <section aria-label=${words.settings.screen}>
+          <h3>${words.settings.screen}</h3>
+          ${segments('theme', words.settings.theme, themes, themeNow(), (theme) =>
             workbook.run(`view.theme.${theme}`),
           )}
         </section>
@@ -57,10 +61,10 @@ export function settings(workbook: Workbook, _shell: Shell): void {
 
 /** Not of the book: each screen has its own. */
 const themes: readonly Choice<Theme>[] = [
-  { value: 'system', label: 'as the system' },
-  { value: 'dark', label: 'dark' },
-  { value: 'metering', label: 'metering', spoken: 'dimmer than dark, for metering' },
-  { value: 'light', label: 'light' },
+  { value: 'system', label: words.settings.asSystem },
+  { value: 'dark', label: words.settings.dark },
+  { value: 'metering', label: words.settings.metering, spoken: words.settings.meteringSpoken },
+  { value: 'light', label: words.settings.light },
 ];
 
 function themeNow(): Theme {
@@ -88,7 +92,7 @@ function picked(name: Picked, workbook: Workbook) {
       aria-describedby="setting-${name}-help"
       @change=${choose}
     >
-      ${offered.map(([value, words]) => html`<option .selected=${value === now}>${words}</option>`)}
+      ${offered.map(([value, said]) => html`<option .selected=${value === now}>${said}</option>`)}
     </select>
     <small id="setting-${name}-help">${help}</small>
   </div>`;

@@ -4,13 +4,14 @@ import { fieldsOf, openDialogBox } from '../kit/dialog.ts';
 import type { Shell } from '../frame.ts';
 import { verbs } from '../verbs.ts';
 import type { Workbook } from '../workbook.ts';
+import { words } from '../../words/words.ts';
 
 /** What a sheet says of itself: title, purpose, phase, its name in formulas, what stays in view. */
 export function sheetProperties(workbook: Workbook, _shell: Shell, about?: string): void {
   const id = about ?? workbook.head.value.sheet;
   const now = workbook.propertiesOf(id);
   if (!now) return;
-  openDialogBox({ title: 'This sheet' }, (close) => {
+  openDialogBox({ title: words.sheet.title }, (close) => {
     const keep = (event: Event) => {
       if (workbook.run(verbs.sheetProperties, { sheet: id, properties: read(fieldsOf(event)) }))
         close();
@@ -22,18 +23,18 @@ export function sheetProperties(workbook: Workbook, _shell: Shell, about?: strin
       /></label>`;
     return html`<form class="box-body stack" @submit=${keep}>
       <label class="field"
-        ><span>Title</span
+        ><span>${words.sheet.titleField}</span
         ><input class="input" name="title" autofocus .value=${now.title || now.name}
       /></label>
       <label class="field"
-        ><span>What it is for, in one line</span
+        ><span>${words.sheet.purpose}</span
         ><input class="input" name="purpose" .value=${now.purpose}
       /></label>
       <div class="pair">
         <label class="field"
-          ><span>Phase of the work</span
+          ><span>${words.sheet.phase}</span
           ><select class="input" name="phase">
-            <option value="" ?selected=${now.phase === null}>none</option>
+            <option value="" ?selected=${now.phase === null}>${words.sheet.noPhase}</option>
             ${phases.map(
               (phase) =>
                 html`<option value=${phase} ?selected=${now.phase === phase}>${phase}</option>`,
@@ -41,15 +42,15 @@ export function sheetProperties(workbook: Workbook, _shell: Shell, about?: strin
           </select></label
         >
         <label class="field"
-          ><span>Name in formulas</span
+          ><span>${words.sheet.name}</span
           ><input class="input" name="name" required .value=${now.name}
         /></label>
-        ${lines('frozenRows', 'Rows that stay in view', now.frozenRows)}
-        ${lines('frozenColumns', 'Columns that stay in view', now.frozenColumns)}
+        ${lines('frozenRows', words.sheet.rows, now.frozenRows)}
+        ${lines('frozenColumns', words.sheet.columns, now.frozenColumns)}
       </div>
       <div class="row end">
-        <button type="button" class="button" @click=${close}>Leave as it was</button>
-        <button class="button lit">Keep</button>
+        <button type="button" class="button" @click=${close}>${words.sheet.leave}</button>
+        <button class="button lit">${words.sheet.keep}</button>
       </div>
     </form>`;
   });

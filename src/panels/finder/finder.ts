@@ -4,6 +4,7 @@ import { computed, signal } from '../kit/signals.ts';
 import type { Shell } from '../frame.ts';
 import type { Workbook } from '../workbook.ts';
 import { search, type Found } from './search.ts';
+import { words } from '../../words/words.ts';
 
 /** Everything that can be done or gone to, by typing what it is called or what it is for. */
 export function finder(workbook: Workbook, shell: Shell): void {
@@ -11,7 +12,7 @@ export function finder(workbook: Workbook, shell: Shell): void {
   const chosen = signal(0);
   const things = computed(() => everything(workbook, shell));
   const found = computed(() => search(typed.value, things.value));
-  openDialogBox({ title: 'Find a command', className: 'finder' }, (close) => {
+  openDialogBox({ title: words.find.command, className: 'finder' }, (close) => {
     const go = (one: Found | undefined) => {
       if (!one || one.unavailable) return;
       close();
@@ -32,20 +33,20 @@ export function finder(workbook: Workbook, shell: Shell): void {
         class="finder-text"
         autofocus
         role="combobox"
-        aria-label="Find a command, a sheet, a name or a function"
+        aria-label=${words.find.anything}
         aria-expanded="true"
         aria-controls="found"
         aria-activedescendant="found-${chosen.value}"
         autocomplete="off"
         spellcheck="false"
-        placeholder="Insert rows, undo, how far, key_side"
+        placeholder=${words.find.examples}
         @input=${(event: Event) => {
           typed.value = (event.currentTarget as HTMLInputElement).value;
           chosen.value = 0;
         }}
         @keydown=${onKey}
       />
-      <ul id="found" role="listbox" aria-label="Found">
+      <ul id="found" role="listbox" aria-label=${words.find.found}>
         ${found.value.map(
           (one, index) =>
             html`<li
@@ -60,20 +61,14 @@ export function finder(workbook: Workbook, shell: Shell): void {
             </li>`,
         )}
       </ul>
-      ${
-        found.value.length === 0
-          ? html`<p class="box-body faint">
-              Nothing is called that. Try a word for what you want done.
-            </p>`
-          : ''
-      }
+      ${found.value.length === 0 ? html`<p class="box-body faint">${words.find.nothing}</p>` : ''}
     `;
   });
 }
 
 function everything(workbook: Workbook, shell: Shell): readonly Found[] {
   const commands = workbook.commands.value.map((one): Found => ({
-    kind: 'command',
+    kind: words.find.aCommand,
     label: one.name,
     aside: one.keys[0] ? shell.keys(one.keys[0]) : '',
     words: [one.group, ...one.search],
@@ -81,21 +76,21 @@ function everything(workbook: Workbook, shell: Shell): readonly Found[] {
     go: () => shell.choose(one.id),
   }));
   const sheets = workbook.contents.value.map((one): Found => ({
-    kind: 'sheet',
+    kind: words.find.aSheet,
     label: one.title,
     aside: one.count ?? '',
     words: [one.phase ?? ''],
     go: () => workbook.show(one.id),
   }));
   const names = workbook.names.value.map((one): Found => ({
-    kind: 'name',
+    kind: words.find.aName,
     label: one.name,
     aside: one.meaning,
     words: [],
     go: () => (one.target ? workbook.jump(one.target) : shell.open('names')),
   }));
   const functions = workbook.functions.value.map((one): Found => ({
-    kind: 'function',
+    kind: words.find.aFunction,
     label: one.name,
     aside: one.summary,
     words: [one.summary, ...one.search],

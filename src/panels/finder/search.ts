@@ -1,6 +1,6 @@
 /** One thing the finder can take you to. */
 export interface Found {
-  readonly kind: 'command' | 'sheet' | 'name' | 'function';
+  readonly kind: string;
   readonly label: string;
   /** Keys, a meaning or a summary, at the right. */
   readonly aside: string;

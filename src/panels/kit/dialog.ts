@@ -2,6 +2,7 @@ import { html } from 'lit-html';
 import { X } from 'lucide-static';
 import { icon } from './icon.ts';
 import { mount } from './mount.ts';
+import { words } from '../../words/words.ts';
 
 export interface DialogOptions {
   readonly title: string;
@@ -28,7 +29,7 @@ export function openDialogBox(options: DialogOptions, view: (close: () => void) 
     () => html`
       <header role="presentation">
         <h2>${title}</h2>
-        <button class="glyph" aria-label="Close" @click=${close}>${icon(X)}</button>
+        <button class="glyph" aria-label=${words.kit.close} @click=${close}>${icon(X)}</button>
       </header>
       ${view(close)}
     `,

@@ -1,3 +1,5 @@
+import { words } from '../../words/words.ts';
+
 /** A key press as commands write it: `Ctrl+Shift+Z`. `Ctrl` is Cmd on a Mac. */
 export interface Pressed {
   readonly key: string;
@@ -54,9 +56,9 @@ const signs: Readonly<Record<string, string>> = {
   ArrowDown: '↓',
   ArrowLeft: '←',
   ArrowRight: '→',
-  Escape: 'Esc',
-  PageUp: 'Page up',
-  PageDown: 'Page down',
+  Escape: words.keyboard.escape,
+  PageUp: words.keyboard.pageUp,
+  PageDown: words.keyboard.pageDown,
 };
 
 /** As it is printed beside a command. */

@@ -1,6 +1,7 @@
 import { openMenu, type MenuItem, type MenuPlace } from '../kit/menu.ts';
 import type { Shell } from '../frame.ts';
 import type { Workbook } from '../workbook.ts';
+import { words } from '../../words/words.ts';
 
 export type MenuOn = 'cell' | 'row' | 'column' | 'corner';
 
@@ -76,7 +77,7 @@ export function openCellMenu(on: MenuOn, place: MenuPlace, workbook: Workbook, s
       },
     ];
   });
-  openMenu(place, `Menu of ${workbook.entry.value.address}`, withoutLooseLines(items));
+  openMenu(place, words.page.menuOf(workbook.entry.value.address), withoutLooseLines(items));
 }
 
 /** No line first, last, or after another. */

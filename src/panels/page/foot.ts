@@ -5,12 +5,13 @@ import { icon } from '../kit/icon.ts';
 import { written } from '../kit/written.ts';
 import type { Screen } from '../screen.ts';
 import type { Workbook } from '../workbook.ts';
+import { words } from '../../words/words.ts';
 
 const roles: Readonly<Record<Role, string>> = {
-  reading: 'reading',
-  choice: 'choice',
-  given: 'given',
-  answer: 'answer',
+  reading: words.page.reading,
+  choice: words.page.choice,
+  given: words.page.given,
+  answer: words.page.answer,
 };
 
 /** Under the page: what the selection amounts to, and what the marks at the cells mean. */
@@ -18,9 +19,9 @@ export function foot(workbook: Workbook, screen: Screen) {
   const { facts, hint, roles: used } = workbook.foot.value;
   return html`
     <button class="button open-contents" @click=${() => screen.toggle('contents')}>
-      ${icon(ListTree)}<span>Contents</span>
+      ${icon(ListTree)}<span>${words.page.contents}</span>
     </button>
-    <div class="amounts" role="status" aria-label="Selection">
+    <div class="amounts" role="status" aria-label=${words.page.selection}>
       ${
         facts.length > 0
           ? facts.map(({ label, text }) => html`<span>${label} <b>${written(text)}</b></span>`)
@@ -29,17 +30,17 @@ export function foot(workbook: Workbook, screen: Screen) {
     </div>
     ${
       used.length > 0
-        ? html`<ul class="legend" aria-label="Marks of cells">
+        ? html`<ul class="legend" aria-label=${words.page.marks}>
             ${used.map(
               (role) =>
                 html`<li><span class="role ${role}" aria-hidden="true"></span>${roles[role]}</li>`,
             )}
-            <li>plain: result</li>
+            <li>${words.page.plain}</li>
           </ul>`
         : ''
     }
     <button class="button open-slip" @click=${() => screen.toggle('slip')}>
-      <span>Slip</span>${icon(PanelBottomOpen)}
+      <span>${words.page.slip}</span>${icon(PanelBottomOpen)}
     </button>
   `;
 }

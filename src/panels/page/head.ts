@@ -4,6 +4,7 @@ import type { Shell } from '../frame.ts';
 import { verbs } from '../verbs.ts';
 import type { Point, Shape, Workbook } from '../workbook.ts';
 import { toleranceMenu } from './tolerance.ts';
+import { words } from '../../words/words.ts';
 
 /** More points than this would crowd the strip out of the head. */
 const stripHolds = 48;
@@ -14,7 +15,7 @@ export function head(workbook: Workbook, shell: Shell) {
   return html`
     <div class="about">
       <h1>
-        <button title="Title, purpose, phase" @click=${() => shell.open('sheet', sheet)}>
+        <button title=${words.page.describe} @click=${() => shell.open('sheet', sheet)}>
           ${title}
         </button>
       </h1>
@@ -33,10 +34,10 @@ function walkButton(workbook: Workbook, shell: Shell) {
   return workbook.foot.value.roles.includes('reading')
     ? html`<button
         class="button lit walk-start"
-        title="Walk through the readings${keys ? `, ${shell.keys(keys)}` : ''}"
+        title=${words.page.walkThrough(keys ? shell.keys(keys) : '')}
         @click=${() => workbook.run(verbs.walk)}
       >
-        Walk
+        ${words.page.walk}
       </button>`
     : '';
 }
@@ -44,21 +45,21 @@ function walkButton(workbook: Workbook, shell: Shell) {
 /** "5 of 7 points agree" is what one looks for; how the rest stands comes after it. */
 function summary(agreement: string) {
   const [agree, ...rest] = agreement.split(', ');
-  return html`<p><b>${agree}</b>${rest.map((words) => `, ${words}`)}</p>`;
+  return html`<p><b>${agree}</b>${rest.map((said) => `, ${said}`)}</p>`;
 }
 
 const spoken: Readonly<Record<Shape, string>> = {
-  over: 'over',
-  under: 'under',
-  agrees: 'agrees',
-  waits: 'waits',
-  clips: 'clips',
+  over: words.page.over,
+  under: words.page.under,
+  agrees: words.page.agrees,
+  waits: words.page.waits,
+  clips: words.page.clips,
 };
 
 /** Every verdict as its shape, in the sheet's order: the whole set at a glance, each a way to its cell. */
 function strip(points: readonly Point[], workbook: Workbook) {
   if (points.length === 0 || points.length > stripHolds) return '';
-  return html`<div class="strip" role="group" aria-label="Verdicts, in the sheet’s order">
+  return html`<div class="strip" role="group" aria-label=${words.page.verdicts}>
     ${points.map(
       (point) =>
         html`<button

@@ -5,6 +5,7 @@ import { placeOnOpen } from '../kit/popup.ts';
 import { written } from '../kit/written.ts';
 import { verbs } from '../verbs.ts';
 import type { Workbook } from '../workbook.ts';
+import { words } from '../../words/words.ts';
 
 /** What people agree on: a tenth for matching, a third for most work, a whole stop for a plan. */
 const usual = [
@@ -24,24 +25,24 @@ export function stopsInWords(stops: number): string {
 /** The one place where a sheet's tolerance is seen and changed. */
 export function toleranceMenu(workbook: Workbook) {
   const { tolerance, ownTolerance, sheet } = workbook.head.value;
-  const words = stopsInWords(tolerance);
+
   const set = (stops: number | null) => {
     document.getElementById('tolerance-menu')?.hidePopover();
     workbook.run(verbs.tolerance, { sheet, tolerance: stops });
   };
   return html`
     <button class="tolerance" popovertarget="tolerance-menu" aria-haspopup="dialog">
-      tolerance ${written(words)} stop
+      ${words.page.toleranceNow} ${written(stopsInWords(tolerance))} ${words.page.toleranceStop}
     </button>
     <div
       id="tolerance-menu"
       class="popup tolerance-menu"
       popover
       role="dialog"
-      aria-label="Tolerance of this sheet"
+      aria-label=${words.page.tolerance}
       @toggle=${placeOnOpen}
     >
-      <p>A reading agrees when it is no further off than this, either way.</p>
+      <p>${words.page.toleranceHelp}</p>
       <div class="chips">
         ${usual.map(
           (one) =>
@@ -55,21 +56,23 @@ export function toleranceMenu(workbook: Workbook) {
         )}
         <input
           class="input"
-          aria-label="Another tolerance, in stops"
-          placeholder="stops"
+          aria-label=${words.page.toleranceOther}
+          placeholder=${words.page.stops}
           inputmode="decimal"
           @change=${(event: Event) => {
             const text = (event.currentTarget as HTMLInputElement).value;
             const reading = readAs('stops', text, writingSettings(workbook.settings.value));
             if (reading.ok && reading.value > 0 && reading.value <= 10) set(reading.value);
-            else workbook.say('A tolerance is a number of stops above 0, up to 10: 1/4 or 0.2.');
+            else workbook.say(words.page.toleranceWrong);
           }}
         />
       </div>
       ${
         ownTolerance
-          ? html`<button class="link" @click=${() => set(null)}>Use the book’s tolerance</button>`
-          : html`<p class="faint">As the book has it. A choice here is for this sheet alone.</p>`
+          ? html`<button class="link" @click=${() => set(null)}>
+              ${words.page.useBookTolerance}
+            </button>`
+          : html`<p class="faint">${words.page.asBook}</p>`
       }
     </div>
   `;

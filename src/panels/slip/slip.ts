@@ -8,14 +8,15 @@ import type { Screen } from '../screen.ts';
 import type { Shell } from '../frame.ts';
 import { verbs } from '../verbs.ts';
 import type { Fact, Link, SlipView, Workbook } from '../workbook.ts';
+import { words } from '../../words/words.ts';
 
 const roles: Readonly<Record<SlipView['role'], string>> = {
-  reading: 'reading',
-  choice: 'choice',
-  given: 'given',
-  answer: 'answer',
-  result: 'result',
-  blank: 'blank',
+  reading: words.slip.reading,
+  choice: words.slip.choice,
+  given: words.slip.given,
+  answer: words.slip.answer,
+  result: words.slip.result,
+  blank: words.slip.blank,
 };
 
 /** What is known about the selected cell: is that right, and why. */
@@ -23,8 +24,8 @@ export function slip(workbook: Workbook, screen: Screen, shell: Shell) {
   const view = workbook.slip.value;
   return html`
     <div class="drawer-head">
-      <h2>Slip</h2>
-      <button class="glyph" aria-label="Close the slip" @click=${() => screen.toggle('slip')}>
+      <h2>${words.slip.title}</h2>
+      <button class="glyph" aria-label=${words.slip.close} @click=${() => screen.toggle('slip')}>
         ${icon(X)}
       </button>
     </div>
@@ -36,8 +37,9 @@ export function slip(workbook: Workbook, screen: Screen, shell: Shell) {
       </p>
       ${facts(view)} ${rest(view, workbook)} ${why(view, shell)}
       ${view.remarks.map((remark) => html`<p class="remark">${remark}</p>`)}
-      ${chips('comes from', view.comesFrom, workbook)} ${chips('goes to', view.goesTo, workbook)}
-      ${photoRow(workbook, view.photos ?? [])} ${note(view, workbook)}
+      ${chips(words.slip.comesFrom, view.comesFrom, workbook)}
+      ${chips(words.slip.goesTo, view.goesTo, workbook)} ${photoRow(workbook, view.photos ?? [])}
+      ${note(view, workbook)}
     </div>
   `;
 }
@@ -62,7 +64,7 @@ const fact = ({ label, text, shape: kind }: Fact) =>
 /** The rest of the row: on a phone it is the point as a card, each line a way to its cell. */
 function rest({ row }: SlipView, workbook: Workbook) {
   if (row.length === 0) return '';
-  return html`<h3>in this row</h3>
+  return html`<h3>${words.slip.inThisRow}</h3>
     <ul class="row-facts">
       ${row.map(
         ({ label, text, shape: kind, target }) =>
@@ -77,7 +79,7 @@ function rest({ row }: SlipView, workbook: Workbook) {
 
 function why({ why: reason }: SlipView, shell: Shell) {
   if (!reason) return '';
-  return html`<h3>why</h3>
+  return html`<h3>${words.slip.why}</h3>
     <div class="worked">
       ${
         reason.worked.length > 0
@@ -110,16 +112,16 @@ function chips(heading: string, links: readonly Link[], workbook: Workbook) {
             </button>
           </li>`,
       )}
-      ${more > 0 ? html`<li class="faint">and ${more} more</li>` : ''}
+      ${more > 0 ? html`<li class="faint">${words.slip.more(more)}</li>` : ''}
     </ul>`;
 }
 
 function note(view: SlipView, workbook: Workbook) {
   return html`<label class="note">
-    <span>note</span>
+    <span>${words.slip.note}</span>
     <textarea
       rows="2"
-      placeholder="Write a note on this cell"
+      placeholder=${words.slip.writeNote}
       .value=${view.note}
       @change=${(event: Event) =>
         workbook.run(verbs.setNote, { note: (event.currentTarget as HTMLTextAreaElement).value })}

@@ -12,6 +12,7 @@ import type { SheetSelection } from '../../session/session.ts';
 import type { Fact, FootView } from '../workbook.ts';
 import type { Look } from './look.ts';
 import { say } from './show.ts';
+import { words } from '../../words/words.ts';
 
 /** A selection larger than this is not added up at every move of the pointer. */
 const most = 20_000;
@@ -60,18 +61,18 @@ type Amount = readonly [label: string, quantity: QuantityName, value: Value | Fu
 function lightAmounts(quantity: QuantityName, values: readonly number[]): readonly Amount[] {
   const sum = values.reduce((total, value) => total + value, 0);
   return [
-    ['sum', quantity, sum],
-    ['average in light', quantity, sum / values.length],
-    ['spread', 'stops', SPREAD.run(values)],
-    ['lowest over mean', 'ratio', EVENNESS.run(values)],
+    [words.page.sum, quantity, sum],
+    [words.page.averageInLight, quantity, sum / values.length],
+    [words.page.spread, 'stops', SPREAD.run(values)],
+    [words.page.lowestOverMean, 'ratio', EVENNESS.run(values)],
   ];
 }
 
 function readingAmounts(values: readonly number[]): readonly Amount[] {
   return [
-    ['combined', 'fNumber', FCOMBINE.run(values)],
-    ['average in light', 'fNumber', FAVERAGE.run(values)],
-    ['spread', 'stops', FSPREAD.run(values)],
+    [words.page.combined, 'fNumber', FCOMBINE.run(values)],
+    [words.page.averageInLight, 'fNumber', FAVERAGE.run(values)],
+    [words.page.spread, 'stops', FSPREAD.run(values)],
   ];
 }
 
@@ -81,14 +82,18 @@ function amounts({ quantity = 'number', values }: Numbers, volts: number): reado
   const sum = values.reduce((total, value) => total + value, 0);
   if (quantity === 'power' || quantity === 'apparentPower')
     return [
-      ['sum', quantity, sum],
+      [words.page.sum, quantity, sum],
       // Nobody said how much more than its watts a load draws: only tungsten draws no more.
-      [`at ${volts} V${quantity === 'power' ? ', power factor 1' : ''}`, 'current', sum / volts],
+      [
+        quantity === 'power' ? words.page.atVoltsPowerFactor(volts) : words.page.atVolts(volts),
+        'current',
+        sum / volts,
+      ],
     ];
-  if (adding.has(quantity)) return [['sum', quantity, sum]];
+  if (adding.has(quantity)) return [[words.page.sum, quantity, sum]];
   return [
-    ['lowest', quantity, Math.min(...values)],
-    ['highest', quantity, Math.max(...values)],
+    [words.page.lowest, quantity, Math.min(...values)],
+    [words.page.highest, quantity, Math.max(...values)],
   ];
 }
 
@@ -96,9 +101,9 @@ function amounts({ quantity = 'number', values }: Numbers, volts: number): reado
 export function footFacts(look: Look, sheet: string, selection: SheetSelection): readonly Fact[] {
   const numbers = numbersIn(look, sheet, selection);
   if (numbers.count < 2) return [];
-  if (numbers.values.length < 2) return [{ label: 'cells', text: String(numbers.count) }];
-  const count = { label: 'numbers', text: String(numbers.values.length) };
-  if (numbers.mixed) return [{ ...count, text: `${count.text}, of different kinds` }];
+  if (numbers.values.length < 2) return [{ label: words.page.cells, text: String(numbers.count) }];
+  const count = { label: words.page.numbers, text: String(numbers.values.length) };
+  if (numbers.mixed) return [{ ...count, text: words.page.ofKinds(count.text) }];
   const { writing, document } = look;
   return [
     ...amounts(numbers, document.settings.mainsVolts).map(([label, quantity, value]) => ({
@@ -132,9 +137,6 @@ export function footView(
   return {
     facts: footFacts(look, sheet, selection),
     roles,
-    hint:
-      cell?.role === 'reading'
-        ? 'Select several readings to see their average in light and their spread in stops'
-        : '',
+    hint: cell?.role === 'reading' ? words.page.selectReadings : '',
   };
 }

@@ -9,6 +9,7 @@ import {
 import type { CellValue } from '../../engine/types.ts';
 import type { Point, Shape } from '../workbook.ts';
 import type { Look } from './look.ts';
+import { words } from '../../words/words.ts';
 
 /** What fits a camera's range is drawn as what agrees, and what sinks below it as what is under. */
 const drawn: Readonly<Record<JudgedPoint['shape'], Shape>> = {
@@ -28,12 +29,12 @@ export function shapeOf(value: CellValue): Shape | undefined {
 }
 
 export function pointsOf({ document, engine }: Look, places: JudgingPlaces): readonly Point[] {
-  return pointsAmong(document, engine, places).map(({ place, words, shape }) => {
+  return pointsAmong(document, engine, places).map(({ place, words: said, shape }) => {
     const { sheet, row, column } = place;
     return {
       shape: drawn[shape],
       label: rowCaption(document, sheet, row, column),
-      words,
+      words: said,
       target: { sheet, from: { row, column } },
     };
   });
@@ -42,7 +43,7 @@ export function pointsOf({ document, engine }: Look, places: JudgingPlaces): rea
 /** Beside a sheet in the contents: "4 off", "1 waits", or nothing when all is well. */
 export function countOf(points: readonly Point[]): string | undefined {
   const { off, waiting } = agreementOf(points);
-  if (off > 0) return `${off} off`;
-  if (waiting > 0) return waiting === 1 ? '1 waits' : `${waiting} wait`;
+  if (off > 0) return words.contents.off(off);
+  if (waiting > 0) return words.contents.wait(waiting);
   return undefined;
 }

@@ -3,6 +3,7 @@ import type { Remark } from '../../check/remark.ts';
 import type { Document } from '../../book/types.ts';
 import type { RemarksView, SheetRemarks } from '../workbook.ts';
 import { blockAddress } from './address.ts';
+import { words } from '../../words/words.ts';
 
 /** More of one sheet are not listed: the first few say what went wrong. */
 const most = 100;
@@ -60,4 +61,4 @@ function grouped<Item>(items: readonly Item[], key: (item: Item) => string): Map
 }
 
 /** "1 remark", "12 remarks". */
-export const remarksInWords = (count: number) => `${count} ${count === 1 ? 'remark' : 'remarks'}`;
+export const remarksInWords = (count: number) => words.contents.remarks(count);

@@ -15,6 +15,7 @@ import { rowFacts } from './row-facts.ts';
 import { say, showCell } from './show.ts';
 import { targetFacts } from './target.ts';
 import { workedFormula } from './worked.ts';
+import { words } from '../../words/words.ts';
 
 /** Units that say more of a calculated number than the one it is shown in; a handful at most. */
 const mostUnits = 4;
@@ -64,7 +65,7 @@ function typedFact(look: Look, at: CellPlace, cell: Cell | undefined, shown: str
   const isFormula = cell?.content.kind === 'formula';
   return typed === '' || typed === spelled(shown) || isFormula
     ? []
-    : [{ label: 'typed', text: typed }];
+    : [{ label: words.slip.typed, text: typed }];
 }
 
 function unitFacts({ writing }: Look, quantity: QuantityName | undefined, value: number): Fact[] {
@@ -74,7 +75,7 @@ function unitFacts({ writing }: Look, quantity: QuantityName | undefined, value:
     .slice(0, mostUnits)
     .map((written) => written.text)
     .join(' · ');
-  return text === '' ? [] : [{ label: 'also', text }];
+  return text === '' ? [] : [{ label: words.slip.also, text }];
 }
 
 function receptorFacts({ document }: Look, cell: Cell | undefined): Fact[] {
@@ -82,7 +83,7 @@ function receptorFacts({ document }: Look, cell: Cell | undefined): Fact[] {
   const { domeConstant, flatConstant } = document.settings;
   const constant = cell.receptor === 'dome' ? domeConstant : flatConstant;
   const metered = cell.receptor ? `${cell.receptor}, C = ${constant}` : '';
-  return [{ label: 'metered', text: [metered, cell.pointed].filter(Boolean).join(', ') }];
+  return [{ label: words.slip.metered, text: [metered, cell.pointed].filter(Boolean).join(', ') }];
 }
 
 function nameFact({ document }: Look, { sheet, row, column }: CellPlace): Fact[] {
@@ -90,7 +91,7 @@ function nameFact({ document }: Look, { sheet, row, column }: CellPlace): Fact[]
   const called = document.names.filter(
     ({ formula }) => formulaText(document, formula, sheet) === `=${address}`,
   );
-  return called.map(({ name }) => ({ label: 'named', text: name }));
+  return called.map(({ name }) => ({ label: words.slip.named, text: name }));
 }
 
 function whyOf(look: Look, { call, value }: Explanation): Why | undefined {
@@ -109,7 +110,7 @@ function handed(
   { name, value = null, quantity, text, leftOut }: ExplainedArgument,
   writing: WritingSettings,
 ): Fact {
-  const from = leftOut ? 'left out' : text.replaceAll('$', '');
+  const from = leftOut ? words.slip.leftOut : text.replaceAll('$', '');
   return {
     label: [name.replaceAll('_', ' '), from].filter(Boolean).join(', '),
     text: isError(value) || value === null ? '–' : say(value, quantity, writing),
@@ -122,7 +123,7 @@ function linkTo(look: Look, from: string, target: Target): Link {
   const { document } = look;
   const { sheet } = target;
   const { row, column } = target.from;
-  const words =
+  const named =
     columnCaption(document, sheet, row, column) || rowCaption(document, sheet, row, column);
-  return { label: [addressFrom(document, from, target), words].filter(Boolean).join(' '), target };
+  return { label: [addressFrom(document, from, target), named].filter(Boolean).join(' '), target };
 }

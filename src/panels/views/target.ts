@@ -8,6 +8,7 @@ import type { Fact } from '../workbook.ts';
 import type { Look } from './look.ts';
 import { shapeOf } from './points.ts';
 import { say } from './show.ts';
+import { words } from '../../words/words.ts';
 
 /** What the cell should come to, and how far it is from that. */
 export function targetFacts(
@@ -23,12 +24,15 @@ export function targetFacts(
     typeof target === 'number'
       ? { value: target, quantity }
       : engine.evaluate(formulaText(document, target, at.sheet), at.sheet);
-  const { off, tolerance, words = '' } = verdictOf(document, engine, at) ?? {};
+  const { off, tolerance, words: said = '' } = verdictOf(document, engine, at) ?? {};
   const within =
     off?.scale === 'stops' && tolerance !== undefined ? ` ± ${stopsInWords(tolerance)}` : '';
-  const shape = shapeOf(words);
+  const shape = shapeOf(said);
   return [
-    { label: 'wanted', text: say(wanted.value, wanted.quantity ?? quantity, writing) + within },
-    ...(off ? [{ label: 'off by', text: words, ...(shape && { shape }) }] : []),
+    {
+      label: words.slip.wanted,
+      text: say(wanted.value, wanted.quantity ?? quantity, writing) + within,
+    },
+    ...(off ? [{ label: words.slip.offBy, text: said, ...(shape && { shape }) }] : []),
   ];
 }

@@ -1,0 +1,21 @@
+/** Finding a command, and finding and replacing a text. */
+export const find = {
+  aCommand: 'command',
+  aSheet: 'sheet',
+  aName: 'name',
+  aFunction: 'function',
+  title: 'Find and replace',
+  find: 'Find',
+  replaceBy: 'Replace by',
+  capitals: 'Capitals matter',
+  wholeCell: 'Whole cell',
+  allSheets: 'All sheets',
+  previous: 'Previous',
+  next: 'Next',
+  replaceAll: 'Replace all',
+  command: 'Find a command',
+  anything: 'Find a command, a sheet, a name or a function',
+  examples: 'Insert rows, undo, how far, key_side',
+  found: 'Found',
+  nothing: 'Nothing is called that. Try a word for what you want done.',
+} as const;

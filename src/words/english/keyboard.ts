@@ -1,0 +1,20 @@
+/** What the keys do. */
+export const keyboard = {
+  move: 'Up, down, left, right',
+  toEdge: 'To the edge of what is written',
+  toFirst: 'To the first cell',
+  toLast: 'To the last written cell',
+  grow: 'Grow the selection',
+  column: 'Select the column',
+  row: 'Select the row',
+  finishDown: 'Finish and go down, or start typing',
+  finishRight: 'Finish and go right',
+  type: 'Type in the cell',
+  drop: 'Drop what was typed; then Tab leaves the grid',
+  menu: 'Menu of the cell',
+  title: 'Keyboard',
+  moving: 'moving and typing',
+  escape: 'Esc',
+  pageUp: 'Page up',
+  pageDown: 'Page down',
+} as const;

@@ -1,0 +1,4 @@
+/** What boxes of every kind say. */
+export const kit = {
+  close: 'Close',
+} as const;

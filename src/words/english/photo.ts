@@ -1,0 +1,7 @@
+/** Photos of points. */
+export const photo = {
+  elsewhere: (name: string) => `${name}: not on this device`,
+  photo: 'Photo',
+  takeAway: 'Take this photo away',
+  called: (name: string) => `Photo ${name}`,
+} as const;
