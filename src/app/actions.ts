@@ -1,4 +1,5 @@
 import type { AnyCommand, Context, Outcome } from '../commands/command.ts';
+import { words } from '../words/words.ts';
 
 /** Something that can be done now, wherever it is asked for: a command, or what app adds to them. */
 export interface Action {
@@ -24,11 +25,11 @@ export function actionOf(command: AnyCommand, context: () => Context | undefined
     ...(search && { search }),
     unavailable() {
       const now = context();
-      return now ? unavailable?.(now) : 'Open a book first.';
+      return now ? unavailable?.(now) : words.app.openFirst;
     },
     run(args) {
       const now = context();
-      if (!now) return { ok: false, reason: 'Open a book first.' };
+      if (!now) return { ok: false, reason: words.app.openFirst };
       // The border where arguments from dialogs meet commands: each verb's caller gives its own kind.
       return command.run(now, args as never);
     },

@@ -1,3 +1,5 @@
+import { words } from '../words/words.ts';
+
 /** Has a worker do one thing, on a thread of its own, and lets it go. */
 export function apart<Answer>(worker: Worker, question: unknown): Promise<Answer> {
   return new Promise((resolve, reject) => {
@@ -7,7 +9,7 @@ export function apart<Answer>(worker: Worker, question: unknown): Promise<Answer
     });
     worker.addEventListener('error', () => {
       worker.terminate();
-      reject(new Error('The work on another thread broke off.'));
+      reject(new Error(words.app.threadBroke));
     });
     worker.postMessage(question);
   });

@@ -14,9 +14,11 @@ import { figureActions, type FigureHands } from './figure-actions.ts';
 import { askForFile } from './file-dialog.ts';
 import type { FileDoor } from './file-door.ts';
 import { settingsHere } from './place.ts';
+import type { PrintJob } from './print.ts';
 import type { Versions } from './versions.ts';
 import { sample, templateText } from './templates.ts';
 import { pasteOrTakeIn } from '../walk/commands.ts';
+import { words } from '../words/words.ts';
 
 /** What the actions of app reach: everything that is not in the book. */
 export interface AppHands extends FigureHands {
@@ -34,7 +36,9 @@ export interface AppHands extends FigureHands {
   leave(): Promise<Outcome>;
   act(id: string, args: unknown): Outcome;
   find(): void;
-  print(): Promise<Outcome>;
+  print(job: PrintJob): Promise<Outcome>;
+  /** Shows the page that hands a set-up over. */
+  handOver(): Outcome | Promise<Outcome>;
   /** Opens the readings of the sheet one by one. */
   walk(): Outcome | Promise<Outcome>;
 }
@@ -42,13 +46,13 @@ export interface AppHands extends FigureHands {
 const ok: Outcome = { ok: true };
 
 const themes: readonly (readonly [Theme, string])[] = [
-  ['system', 'Light and dark as the system says'],
-  ['dark', 'Always dark'],
-  ['light', 'Always light'],
-  ['metering', 'Dimmer than dark, for metering'],
+  ['system', words.app.themeSystem],
+  ['dark', words.app.themeDark],
+  ['light', words.app.themeLight],
+  ['metering', words.app.themeMetering],
 ];
 
-const noBook = 'Open a book first.';
+const noBook = words.app.openFirst;
 
 /** Actions on whole books, on this screen and on the clipboard, beside the commands of a book. */
 export function appActions(hands: AppHands): readonly Action[] {
@@ -63,14 +67,14 @@ export function appActions(hands: AppHands): readonly Action[] {
     ...clipboardActions(needsBook, withDesk),
     {
       id: 'view.find',
-      name: 'Find a command',
+      name: words.app.findCommand,
       group: 'view',
       keys: ['Ctrl+K'],
       run: () => (hands.find(), ok),
     },
     {
       id: 'view.functions',
-      name: 'Function reference',
+      name: words.app.reference,
       group: 'view',
       keys: ['F1'],
       search: ['help', 'formula', 'equation', 'functions', 'how'],
@@ -78,7 +82,7 @@ export function appActions(hands: AppHands): readonly Action[] {
     },
     {
       id: 'view.keyboard',
-      name: 'Keyboard',
+      name: words.app.keyboard,
       group: 'view',
       keys: ['Shift+F1'],
       search: ['keys', 'help'],
@@ -86,29 +90,29 @@ export function appActions(hands: AppHands): readonly Action[] {
     },
     {
       id: 'view.remarks',
-      name: 'Remarks on the book',
+      name: words.app.remarks,
       group: 'view',
       keys: ['F7'],
       search: ['unit check', 'mistakes', 'marks', 'what does not go together'],
       unavailable: needsBook,
       run: () => ok,
     },
-    { id: 'view.about', name: 'About Halfstop', group: 'view', search: ['licence'], run: () => ok },
+    { id: 'view.about', name: words.app.about, group: 'view', search: ['licence'], run: () => ok },
     {
       id: 'view.contents',
-      name: 'Show or fold away the contents',
+      name: words.app.toggleContents,
       group: 'view',
       run: () => (hands.screen.toggle('contents'), ok),
     },
     {
       id: 'view.slip',
-      name: 'Show or fold away the slip',
+      name: words.app.toggleSlip,
       group: 'view',
       run: () => (hands.screen.toggle('slip'), ok),
     },
     {
       id: 'walk.start',
-      name: 'Walk through the readings',
+      name: words.app.walk,
       group: 'book',
       keys: ['F8'],
       search: ['meter', 'point', 'phone', 'one by one'],
@@ -136,7 +140,7 @@ function bookActions(
 ): readonly Action[] {
   const settings = settingsHere(hands.locale);
   const fromText = async (text: string | undefined): Promise<Outcome> => {
-    if (text === undefined) return { ok: false, reason: 'This sheet is not part of this version.' };
+    if (text === undefined) return { ok: false, reason: words.app.notInVersion };
     const read = readBook(text);
     return read.ok ? hands.begin(read.document) : read;
   };
@@ -144,7 +148,7 @@ function bookActions(
   return [
     {
       id: 'book.open',
-      name: 'Open a file',
+      name: words.app.openFile,
       group: 'book',
       keys: ['Ctrl+O'],
       search: ['xlsx', 'ods', 'csv', 'spreadsheet'],
@@ -152,7 +156,7 @@ function bookActions(
     },
     {
       id: 'book.start',
-      name: 'Start page',
+      name: words.app.startPage,
       group: 'book',
       search: ['close', 'home'],
       unavailable: needsBook,
@@ -160,24 +164,24 @@ function bookActions(
     },
     {
       id: 'book.new',
-      name: 'New book',
+      name: words.app.newBook,
       group: 'book',
       async run(args) {
         const template = args === undefined ? null : templateOf(args);
         if (template !== null) return fromText(await templateText(template));
-        return hands.begin(newDocument(hands, { title: 'Untitled book', settings }));
+        return hands.begin(newDocument(hands, { title: words.app.untitledBook, settings }));
       },
     },
     {
       id: 'book.sample',
-      name: 'Open the sample book',
+      name: words.app.openSample,
       group: 'book',
       search: ['Harbour Hours', 'example'],
       run: async () => fromText(await templateText(sample)),
     },
     {
       id: 'walk.open',
-      name: 'Take in a walk of readings',
+      name: words.app.takeInWalk,
       group: 'book',
       search: ['import', 'csv', 'meter', 'readings'],
       unavailable: needsBook,
@@ -188,25 +192,25 @@ function bookActions(
     },
     {
       id: 'book.openKept',
-      name: 'Open a kept book',
+      name: words.app.openKept,
       group: 'book',
       run: (args) => hands.open((args as { id: string }).id),
     },
     {
       id: 'book.removeKept',
-      name: 'Remove a kept book',
+      name: words.app.removeKept,
       group: 'book',
       run: (args) => hands.remove((args as { id: string }).id),
     },
     {
       id: 'book.saveRaw',
-      name: 'Save what is kept of a book',
+      name: words.app.saveKept,
       group: 'book',
       run: (args) => hands.saveRaw((args as { id: string }).id),
     },
     {
       id: 'book.saveFile',
-      name: 'Save as a file',
+      name: words.app.saveFile,
       group: 'book',
       keys: ['Ctrl+S'],
       search: ['download', 'export', 'hand over'],
@@ -221,16 +225,39 @@ function bookActions(
     },
     {
       id: 'book.print',
-      name: 'Print the sheet',
+      name: words.app.print,
       group: 'book',
       keys: ['Ctrl+P'],
       unavailable: needsBook,
       search: ['paper', 'pdf'],
-      run: () => hands.print(),
+      run: () => hands.print({ what: 'sheet' }),
+    },
+    {
+      id: 'book.printAll',
+      name: words.print.book,
+      group: 'book',
+      unavailable: needsBook,
+      search: ['paper', 'pdf', 'all sheets'],
+      run: () => hands.print({ what: 'book' }),
+    },
+    {
+      id: 'book.handOver',
+      name: words.print.handover,
+      group: 'book',
+      unavailable: needsBook,
+      search: ['print', 'pdf', 'one page', 'crew', 'rebuild'],
+      run: () => hands.handOver(),
+    },
+    {
+      id: 'book.printHandOver',
+      name: words.print.handover,
+      group: 'book',
+      unavailable: needsBook,
+      run: (args) => hands.print({ what: 'handOver', ...(args as { sheet: string }) }),
     },
     {
       id: 'sheet.add',
-      name: 'Add a sheet',
+      name: words.app.addSheet,
       group: 'sheets',
       search: ['template', 'new sheet'],
       unavailable: needsBook,
@@ -239,8 +266,7 @@ function bookActions(
         if (template === null) return hands.act('sheet.addContent', undefined);
         const text = await templateText(template);
         const read = text === undefined ? undefined : readBook(text);
-        if (!read?.ok)
-          return { ok: false, reason: read?.reason ?? 'This sheet is not part of this version.' };
+        if (!read?.ok) return { ok: false, reason: read?.reason ?? words.app.notInVersion };
         const first = read.document.sheets[0];
         const content = first && copyOf(read.document, first.id, hands.newId());
         if (!content) return hands.act('sheet.addContent', undefined);
@@ -269,7 +295,7 @@ function clipboardActions(
       } catch {
         return {
           ok: false,
-          reason: 'This browser keeps the clipboard to itself. Select the cell and press Ctrl V.',
+          reason: words.app.clipboard,
         };
       }
     });
@@ -283,11 +309,11 @@ function clipboardActions(
     run,
   });
   return [
-    action('edit.cut', 'Cut', 'Ctrl+X', write('cut')),
-    action('edit.copy', 'Copy', 'Ctrl+C', write('copy')),
-    action('edit.paste', 'Paste', 'Ctrl+V', read('all')),
+    action('edit.cut', words.app.cut, 'Ctrl+X', write('cut')),
+    action('edit.copy', words.app.copy, 'Ctrl+C', write('copy')),
+    action('edit.paste', words.app.paste, 'Ctrl+V', read('all')),
     {
-      ...action('edit.pasteValues', 'Paste values', 'Ctrl+Shift+V', read('values')),
+      ...action('edit.pasteValues', words.app.pasteValues, 'Ctrl+Shift+V', read('values')),
       native: false,
     },
   ];

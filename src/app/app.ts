@@ -113,7 +113,12 @@ export function startApp(root: HTMLElement): void {
       find: () => shell.find(),
       showFigures: () => shell.figures(),
       saveFigure: (id, as) => figures.save(id, as),
-      print: () => printing.print(),
+      print: (job) => printing.print(job),
+      async handOver() {
+        const { handOverDialog } = await import('../panels/handover/dialog.ts');
+        if (desk.value) handOverDialog(workbook, lookAt(desk.value), printing.date());
+        return { ok: true };
+      },
       walk: async () => (await walk).open(),
     }),
     ...exchangeActions(exchanging),

@@ -3,6 +3,7 @@ import { StorageProblem } from '../storage/problems.ts';
 import { apart } from './apart.ts';
 import type { ArchiveAnswer, ArchiveJob } from './archive.worker.ts';
 import { saveFile } from './file-dialog.ts';
+import { words } from '../words/words.ts';
 
 const ask = (job: ArchiveJob): Promise<ArchiveAnswer> =>
   apart(new Worker(new URL('./archive.worker.ts', import.meta.url), { type: 'module' }), job);
@@ -21,15 +22,12 @@ export async function saveArchive(now: Date): Promise<Outcome> {
   const answer = await ask({ job: 'write', made });
   if (!('bytes' in answer)) return failed(answer);
   const { bytes, books, unreadable } = answer;
-  saveFile(`Halfstop archive ${made.slice(0, 10)}`, 'zip', 'application/zip', bytes);
-  const left =
+  saveFile(words.archive.fileName(made.slice(0, 10)), 'zip', 'application/zip', bytes);
+  const say =
     unreadable.length > 0
-      ? ` Left out, because they cannot be read: ${unreadable.join(', ')}.`
-      : '';
-  return {
-    ok: true,
-    say: `Saved ${counted(books)} with their versions as an archive. The undo history is not in it.${left}`,
-  };
+      ? words.archive.savedWithout(books, unreadable.join(', '))
+      : words.archive.saved(books);
+  return { ok: true, say };
 }
 
 /** Takes in the books of an archive; nothing that is here is overwritten. */
@@ -37,14 +35,6 @@ export async function takeArchive(file: File): Promise<Outcome> {
   const answer = await ask({ job: 'read', bytes: new Uint8Array(await file.arrayBuffer()) });
   if (!('taken' in answer)) return failed(answer);
   const { added, beside, same } = answer.taken;
-  const said = [
-    ...(added > 0 ? [`${counted(added)} taken in`] : []),
-    ...(beside > 0
-      ? [`${counted(beside)} taken in beside the one that is here in another state`]
-      : []),
-    ...(same > 0 ? [`${counted(same)} here already`] : []),
-  ];
-  return { ok: true, say: said.length > 0 ? `${said.join(', ')}.` : 'The archive is empty.' };
+  const some = added + beside + same > 0;
+  return { ok: true, say: some ? words.archive.taken(added, beside, same) : words.archive.empty };
 }
-
-const counted = (count: number) => (count === 1 ? '1 book' : `${String(count)} books`);

@@ -4,6 +4,7 @@ import { hashOf } from '../storage/packed.ts';
 import { readPages } from '../storage/pages.ts';
 import type { BookStore, KeptBook } from '../storage/store.ts';
 import { versionKinds, type KeptVersion, type VersionKind } from '../storage/versions.ts';
+import { words } from '../words/words.ts';
 
 /** Every kept book as it is now, those in the bin too, with its versions and photos. */
 export async function gather(
@@ -81,7 +82,7 @@ export async function merge(
     } else {
       const id = newId();
       await putPhotos(book.id, id);
-      const title = `${book.title}, from the archive`;
+      const title = words.app.fromArchive(book.title);
       const text = withTitle(book.text, title);
       await put(store, book, id, text, { ...keptBook(book), id, title });
       taken.beside += 1;

@@ -12,6 +12,7 @@ import { readBook } from '../book/form/read.ts';
 import { addressOf, formulaText, typedText } from '../book/look.ts';
 import type { Document, Settings, SheetProperties } from '../book/types.ts';
 import type { CellChanged, Changed, ComparisonView, SheetChanged } from '../panels/kept/view.ts';
+import { words } from '../words/words.ts';
 
 /** As many changed cells of a sheet as anyone reads; the rest is counted. */
 const listed = 300;
@@ -37,28 +38,29 @@ export function changesInShort(before: string | undefined, after: string): strin
   const [old, now] = [readBook(before), readBook(after)];
   if (!old.ok || !now.ok) return '';
   const found = differencesOf(old.document, now.document);
-  if (areAlike(found)) return 'Nothing changed';
+  if (areAlike(found)) return words.comparison.nothing;
   const said = [
     ...found.sheets.map((sheet) => inShort(sheet, old.document, now.document)),
-    ...(found.title ? ['title'] : []),
-    ...(found.settings.length > 0 ? ['settings'] : []),
-    ...(found.names.length > 0 ? [counted(found.names.length, 'name')] : []),
-    ...(found.order ? ['order of the sheets'] : []),
+    ...(found.title ? [words.comparison.inTitle] : []),
+    ...(found.settings.length > 0 ? [words.comparison.inSettings] : []),
+    ...(found.names.length > 0 ? [words.comparison.inNames(found.names.length)] : []),
+    ...(found.order ? [words.comparison.sheetOrder] : []),
     ...found.shelves.map(({ shelf }) => shelf),
   ];
   const shown = said.slice(0, 3).join(', ');
-  return said.length > 3 ? `${shown} and ${String(said.length - 3)} more` : shown;
+  return said.length > 3 ? words.comparison.andMore(shown, said.length - 3) : shown;
 }
 
 function inShort(sheet: SheetDifference, before: Document, after: Document): string {
   const title = titleOf(sheet, before, after);
-  if (sheet.kind !== 'changed') return `${title} ${sheet.kind === 'added' ? 'added' : 'deleted'}`;
-  if (sheet.cells.length > 0) return `${counted(sheet.cells.length, 'cell')} in ${title}`;
+  if (sheet.kind === 'added') return words.comparison.sheetAdded(title);
+  if (sheet.kind !== 'changed') return words.comparison.sheetDeleted(title);
+  if (sheet.cells.length > 0) return words.comparison.cellsIn(sheet.cells.length, title);
   return title;
 }
 
 function bookChanges(found: Differences, before: Document, after: Document): Changed[] {
-  const title = { what: 'Title', before: before.title, after: after.title };
+  const title = { what: words.comparison.title, before: before.title, after: after.title };
   return [
     ...(found.title ? [title] : []),
     ...found.settings.map((key) => ({
@@ -68,12 +70,18 @@ function bookChanges(found: Differences, before: Document, after: Document): Cha
     })),
     ...found.names.map((id) => nameChanged(id, before, after)),
     ...(found.order
-      ? [{ what: 'Order of the sheets', before: sheetList(before), after: sheetList(after) }]
+      ? [
+          {
+            what: words.comparison.orderOfSheets,
+            before: sheetList(before),
+            after: sheetList(after),
+          },
+        ]
       : []),
     ...found.shelves.map(({ shelf, items }) => ({
       what: shelfNames[shelf],
       before: String(before.shelf(shelf).items.length),
-      after: `${String(after.shelf(shelf).items.length)}, ${String(items)} changed`,
+      after: words.comparison.itemsChanged(String(after.shelf(shelf).items.length), String(items)),
     })),
   ];
 }
@@ -88,7 +96,7 @@ function nameChanged(id: string, before: Document, after: Document): Changed {
   });
   const renamed = old && now && old.name !== now.name;
   return {
-    what: `Name ${now?.name ?? old?.name ?? ''}`,
+    what: words.comparison.name(now?.name ?? old?.name ?? ''),
     before: old ? (renamed ? `${old.name} ${old.means}` : old.means) : '',
     after: now?.means ?? '',
   };
@@ -97,12 +105,17 @@ function nameChanged(id: string, before: Document, after: Document): Changed {
 function sheetChanged(found: SheetDifference, before: Document, after: Document): SheetChanged {
   const title = titleOf(found, before, after);
   if (found.kind !== 'changed')
-    return { title, notes: [found.kind === 'added' ? 'added' : 'deleted'], cells: [], more: 0 };
+    return {
+      title,
+      notes: [found.kind === 'added' ? words.comparison.added : words.comparison.deleted],
+      cells: [],
+      more: 0,
+    };
   const properties = found.properties.map((key) => {
     const [old, now] = [before, after].map((document) =>
       valueText(document.sheet(found.sheet)?.properties[key] ?? null),
     );
-    return `${propertyNames[key]}: ${old || 'none'} → ${now || 'none'}`;
+    return `${propertyNames[key]}: ${old || words.comparison.none} → ${now || words.comparison.none}`;
   });
   const cells = found.cells.slice(0, listed);
   return {
@@ -111,7 +124,7 @@ function sheetChanged(found: SheetDifference, before: Document, after: Document)
       ...properties,
       ...linesNotes(found.rows, 'row'),
       ...linesNotes(found.columns, 'column'),
-      ...(found.areas ? ['what parts of it measure'] : []),
+      ...(found.areas ? [words.comparison.parts] : []),
     ],
     cells: cells.map((cell) => cellChanged(found.sheet, cell, before, after)),
     more: found.cells.length - cells.length,
@@ -123,12 +136,15 @@ function titleOf({ sheet }: SheetDifference, before: Document, after: Document):
   return properties?.title || properties?.name || '';
 }
 
-function linesNotes({ added, removed, reordered, changed }: LinesDifference, one: string) {
+function linesNotes(
+  { added, removed, reordered, changed }: LinesDifference,
+  one: 'row' | 'column',
+) {
   return [
-    ...(added > 0 ? [`${counted(added, one)} added`] : []),
-    ...(removed > 0 ? [`${counted(removed, one)} deleted`] : []),
-    ...(reordered ? [`${one}s in another order`] : []),
-    ...(changed > 0 ? [`${counted(changed, one)} of another size or format`] : []),
+    ...(added > 0 ? [words.comparison.linesAdded(one, added)] : []),
+    ...(removed > 0 ? [words.comparison.linesDeleted(one, removed)] : []),
+    ...(reordered ? [words.comparison.linesReordered(one)] : []),
+    ...(changed > 0 ? [words.comparison.linesChanged(one, changed)] : []),
   ];
 }
 
@@ -151,61 +167,61 @@ function cellChanged(
     before: aspects.includes('content') ? typedText(before, place) : '',
     after: aspects.includes('content') && !gone ? typedText(after, place) : '',
     notes: [
-      ...(gone ? ['its line is deleted'] : []),
+      ...(gone ? [words.comparison.lineDeleted] : []),
       ...aspects.flatMap((aspect) => (gone ? [] : (aspectNotes[aspect] ?? []))),
     ],
   };
 }
 
 const aspectNotes: Readonly<Partial<Record<Aspect, string>>> = {
-  quantity: 'what it measures',
-  role: 'its role',
-  format: 'its format',
-  note: 'its note',
-  target: 'its target',
-  tolerance: 'its tolerance',
-  receptor: 'its receptor',
-  pointed: 'where the meter was pointed',
-  photos: 'its photos',
+  quantity: words.comparison.measures,
+  role: words.comparison.role,
+  format: words.comparison.format,
+  note: words.comparison.note,
+  target: words.comparison.target,
+  tolerance: words.comparison.tolerance,
+  receptor: words.comparison.receptor,
+  pointed: words.comparison.pointed,
+  photos: words.comparison.photos,
 };
 
 const shelfNames = {
-  figures: 'Figures',
-  fixtures: 'Fixtures',
-  spectra: 'Spectra',
-  records: 'Records',
+  figures: words.comparison.figures,
+  fixtures: words.comparison.fixtures,
+  spectra: words.comparison.spectra,
+  records: words.comparison.records,
 } as const;
 
 const propertyNames: Readonly<Record<keyof SheetProperties, string>> = {
-  name: 'name',
-  title: 'title',
+  name: words.comparison.sheetName,
+  title: words.comparison.sheetTitle,
   purpose: 'purpose',
   phase: 'phase',
   template: 'template',
   tolerance: 'tolerance',
-  frozenRows: 'rows kept in view',
-  frozenColumns: 'columns kept in view',
+  frozenRows: words.comparison.frozenRows,
+  frozenColumns: words.comparison.frozenColumns,
 };
 
 const settingNames: Readonly<Record<keyof Settings, string>> = {
-  decimal: 'Decimal sign',
-  illuminance: 'Illuminance in',
-  length: 'Distances in',
-  shutter: 'Shutter as',
-  fNumber: 'f-numbers in',
-  clock: 'Clock',
-  receptor: 'Receptor of readings that do not say',
-  domeConstant: 'Constant of the dome',
-  flatConstant: 'Constant of the flat receptor',
-  reflectedConstant: 'Constant of the spot meter',
-  mainsHertz: 'Mains frequency',
-  mainsVolts: 'Mains voltage',
-  continuousShare: 'Share of a breaker',
-  currency: 'Currency',
-  tolerance: 'Tolerance of the book',
-  zone: 'Time zone',
-  page: 'Paper',
-  more: 'Other settings',
+  decimal: words.comparison.decimal,
+  illuminance: words.comparison.illuminance,
+  length: words.comparison.distances,
+  shutter: words.comparison.shutter,
+  fNumber: words.comparison.fNumbers,
+  clock: words.comparison.clock,
+  receptor: words.comparison.readingReceptor,
+  domeConstant: words.comparison.dome,
+  flatConstant: words.comparison.flat,
+  reflectedConstant: words.comparison.spot,
+  mainsHertz: words.comparison.mainsHertz,
+  mainsVolts: words.comparison.mainsVolts,
+  continuousShare: words.comparison.breaker,
+  currency: words.comparison.currency,
+  tolerance: words.comparison.bookTolerance,
+  zone: words.comparison.zone,
+  page: words.comparison.paper,
+  more: words.comparison.other,
 };
 
 function valueText(value: unknown): string {
@@ -213,5 +229,3 @@ function valueText(value: unknown): string {
   if (typeof value === 'number') return String(Math.round(value * 1_000) / 1_000);
   return typeof value === 'object' ? JSON.stringify(value) : String(value as string | boolean);
 }
-
-const counted = (count: number, one: string) => `${String(count)} ${count === 1 ? one : `${one}s`}`;

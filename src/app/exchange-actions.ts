@@ -11,6 +11,7 @@ import type { Action } from './actions.ts';
 import type { Desk } from './desk.ts';
 import { exchange, type Exchanging } from './exchange.ts';
 import { askForFile, saveFile } from './file-dialog.ts';
+import { words } from '../words/words.ts';
 
 export interface ExchangeHands {
   readonly means: Means;
@@ -29,7 +30,7 @@ export function exchangeActions(hands: ExchangeHands): readonly Action[] {
   return [
     {
       id: 'book.import',
-      name: 'Import',
+      name: words.app.import,
       group: 'book',
       search: ['xlsx', 'ods', 'csv', 'tsv', 'spreadsheet', 'take in', 'other programs'],
       async run() {
@@ -39,10 +40,10 @@ export function exchangeActions(hands: ExchangeHands): readonly Action[] {
     },
     {
       id: 'book.export',
-      name: 'Export',
+      name: words.app.export,
       group: 'book',
       search: ['xlsx', 'ods', 'csv', 'tsv', 'spreadsheet', 'download', 'other programs'],
-      unavailable: () => (hands.desk() ? undefined : 'Open a book first.'),
+      unavailable: () => (hands.desk() ? undefined : words.app.openFirst),
       run: () => exportBook(hands),
     },
   ];
@@ -75,14 +76,16 @@ export async function importFile(hands: ExchangeHands, file: File): Promise<Outc
     readAgain: (decimal) => void read(decimal),
     cancel: () => work?.cancel(),
     take(into, choices) {
-      if (state.value.kind !== 'ready') return 'The file is still being read.';
+      if (state.value.kind !== 'ready') return words.exchange.stillReading;
       const { imported } = state.value;
       const desk = into === 'here' ? hands.desk() : null;
       if (desk) {
         const { book } = desk;
         const at = book.document.sheets.length;
         const building = { book: imported.book, guessed: imported.guessed, choices };
-        const ran = book.run(taking(book.document, hands.means, building, `Import ${file.name}`));
+        const ran = book.run(
+          taking(book.document, hands.means, building, words.exchange.importOf(file.name)),
+        );
         if (!ran.ok) return ran.reason;
         desk.session.show(book.document.sheets[at]?.id ?? desk.session.state.sheet);
         return undefined;
@@ -99,7 +102,7 @@ export async function importFile(hands: ExchangeHands, file: File): Promise<Outc
 
 function exportBook(hands: ExchangeHands): Outcome {
   const desk = hands.desk();
-  if (!desk) return { ok: false, reason: 'Open a book first.' };
+  if (!desk) return { ok: false, reason: words.app.openFirst };
   const { document } = desk.book;
   const inView = document.sheet(desk.session.state.sheet) ?? document.sheets[0];
   const sheet = inView?.properties.name ?? '';
@@ -123,7 +126,7 @@ function exportBook(hands: ExchangeHands): Outcome {
       saveFile(title, form, typeOf[form], file.content);
     }
     state.value = { kind: 'done' };
-    hands.tell({ ok: true, say: `Exported ${document.title} as ${form}.` });
+    hands.tell({ ok: true, say: words.exchange.exported(document.title, form) });
   };
   exportDialog({
     title: document.title,

@@ -1,5 +1,6 @@
 import type { Refusal } from '../book/types.ts';
 import type { ExchangeAnswer, ExchangeTask } from './exchange.worker.ts';
+import { words } from '../words/words.ts';
 
 type Finished = Exclude<ExchangeAnswer, { kind: 'progress' | 'refused' }>;
 
@@ -13,10 +14,10 @@ type ResultOf<Task extends ExchangeTask> = Task extends { kind: 'read' }
   ? Extract<Finished, { kind: 'read' }>
   : Extract<Finished, { kind: 'written' }>;
 
-const stopped: Refusal = { ok: false, reason: 'Stopped. Nothing was changed.' };
+const stopped: Refusal = { ok: false, reason: words.exchange.stopped };
 const failed: Refusal = {
   ok: false,
-  reason: 'The file was too much for this device. Nothing was changed.',
+  reason: words.exchange.tooMuch,
 };
 
 /** Reads or writes a file of another program apart from the page. */

@@ -5,6 +5,7 @@ import { connectEngine, isFunction, valuesFor } from '../engine/index.ts';
 import { readForeign, type Imported } from '../files/in/read.ts';
 import { fixturesIn } from '../files/photometric/shelf.ts';
 import { filesOf, type OutFile, type OutForm } from '../files/out/forms.ts';
+import { words } from '../words/words.ts';
 
 /** A file to read, or a book to write in the form of other programs. */
 export type ExchangeTask =
@@ -58,7 +59,7 @@ addEventListener('message', ({ data }: MessageEvent<ExchangeTask>) => {
       answer({
         kind: 'refused',
         ok: false,
-        reason: 'The book could not be written in this form. It is as it was.',
+        reason: words.exchange.notWritten,
       }),
     );
 });

@@ -1,5 +1,6 @@
 import type { Outcome } from '../commands/command.ts';
 import type { Action } from './actions.ts';
+import { words } from '../words/words.ts';
 
 export interface FigureHands {
   /** Moves the focus there; false if the sheet in view has no figures. */
@@ -15,19 +16,16 @@ export function figureActions(
   return [
     {
       id: 'view.figures',
-      name: 'Go to the figures',
+      name: words.app.toFigures,
       group: 'view',
       keys: ['Ctrl+Alt+F'],
       search: ['chart', 'ladder'],
       unavailable: needsBook,
-      run: () =>
-        hands.showFigures()
-          ? { ok: true }
-          : { ok: false, reason: 'This sheet has no figures. “Add a figure” makes one.' },
+      run: () => (hands.showFigures() ? { ok: true } : { ok: false, reason: words.app.noFigures }),
     },
     {
       id: 'figures.save',
-      name: 'Save a figure as a file',
+      name: words.app.saveFigure,
       group: 'figures',
       unavailable: needsBook,
       run(args) {

@@ -6,6 +6,7 @@ import { computed, signal, type ReadonlySignal } from '../panels/kit/signals.ts'
 import type { Look } from '../panels/views/look.ts';
 import type { Desk } from './desk.ts';
 import { saveText } from './file-dialog.ts';
+import { words } from '../words/words.ts';
 
 type Making = typeof making;
 
@@ -58,13 +59,13 @@ export function createFigures(
       const figure = shown.value.find((one) => one.id === id);
       const { value: what } = loaded;
       if (!figure || !what || 'reason' in figure.made)
-        return { ok: false, reason: 'There is nothing to be drawn yet, so nothing was saved.' };
+        return { ok: false, reason: words.app.nothingDrawn };
       const { title, made } = figure;
       const drawing = made.draw(what.fileTheme, fileSize);
       const text = what.svgFile(drawing, title, made.sentences);
       if (as === 'svg') saveText(title, 'svg', 'image/svg+xml', text);
       else saveAs(await pictureOf(text), `${title}.png`);
-      return { ok: true, say: `Saved ${title} as a file.` };
+      return { ok: true, say: words.app.savedFile(title) };
     },
   };
 }
@@ -88,7 +89,7 @@ async function pictureOf(svg: string): Promise<Blob> {
     return await new Promise((resolve, reject) => {
       canvas.toBlob((blob) => {
         if (blob) resolve(blob);
-        else reject(new Error('The picture could not be painted.'));
+        else reject(new Error(words.app.notPainted));
       }, 'image/png');
     });
   } finally {

@@ -1,4 +1,5 @@
 import { saveAs } from 'file-saver';
+import { words } from '../words/words.ts';
 
 /** Asks for a file; undefined if nothing was chosen. */
 export function askForFile(accept: string): Promise<File | undefined> {
@@ -27,7 +28,7 @@ export function saveFile(
   type: string,
   content: string | Uint8Array,
 ): void {
-  const name = title.replace(refusedInNames, ' ').trim() || 'Untitled';
+  const name = title.replace(refusedInNames, ' ').trim() || words.app.untitled;
   // Bytes that lie in shared memory are none a file can be made of: ours never do.
   const part = typeof content === 'string' ? content : new Uint8Array(content);
   saveAs(new Blob([part], { type }), `${name}.${ending}`);

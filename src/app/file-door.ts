@@ -6,6 +6,7 @@ import type { Outcome } from '../commands/command.ts';
 import { takeArchive } from './archive.ts';
 import { others } from './exchange-actions.ts';
 import { askForFile, saveText } from './file-dialog.ts';
+import { words } from '../words/words.ts';
 
 /** A file that came in, with the way back to it where the browser gives one. */
 export interface Came {
@@ -98,8 +99,8 @@ export function createFileDoor(means: FileDoorMeans): FileDoor {
       const accept = { [type]: [`.${ending}`], 'application/json': ['.json'] };
       const foreign = { 'application/octet-stream': others.split(',') };
       const types = [
-        { description: 'Books', accept },
-        { description: 'Tables of other programs', accept: foreign },
+        { description: words.app.books, accept },
+        { description: words.app.tables, accept: foreign },
       ];
       const picked = await world.showOpenFilePicker({ types }).catch(() => []);
       return picked[0] ? openOne(await withFile(picked[0])) : ok;
@@ -114,12 +115,12 @@ export function createFileDoor(means: FileDoorMeans): FileDoor {
       if (handle && (await written(handle, text)))
         return {
           ok: true,
-          say: `Saved to ${handle.name}. The book goes on being kept here as well.`,
+          say: words.app.savedTo(handle.name),
         };
       saveText(document.title, ending, type, text);
       return {
         ok: true,
-        say: `Saved ${document.title} as a file. The book goes on being kept here as well.`,
+        say: words.app.saved(document.title),
       };
     },
   };
@@ -140,7 +141,8 @@ async function written(handle: FileHandle, text: string): Promise<boolean> {
 }
 
 function hearDrops(take: (came: Promise<readonly Came[]>) => void): void {
-  const bringsFiles = (event: DragEvent) => event.dataTransfer?.types.includes('Files') ?? false;
+  const bringsFiles = (event: DragEvent) =>
+    event.dataTransfer?.types.includes(words.app.files) ?? false;
   const { dataset } = document.documentElement;
   addEventListener('dragover', (event) => {
     if (!bringsFiles(event)) return;

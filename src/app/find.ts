@@ -3,6 +3,7 @@ import type { SearchFor, Target } from '../panels/workbook.ts';
 import { blockAddress } from '../panels/views/address.ts';
 import { caption } from '../check/captions.ts';
 import type { Desk } from './desk.ts';
+import { words } from '../words/words.ts';
 
 interface At {
   readonly sheet: number;
@@ -28,7 +29,7 @@ export function findNext(
     inFormulas: true,
     ...(!everywhere && { within: { sheet } }),
   });
-  if (found.length === 0) return `No cell has ${text}.`;
+  if (found.length === 0) return words.app.noCellHas(text);
   const order = new Map(document.sheets.map(({ id }, index) => [id, index]));
   const asAt = (spot: { sheet: string; row: number; column: number }): At => ({
     ...spot,
@@ -42,7 +43,8 @@ export function findNext(
   if (!next) return '';
   const { row, column } = next;
   jump({ sheet: next.sheet, from: { row, column } });
-  const words = caption(document, next.sheet, row, column);
+  const named = caption(document, next.sheet, row, column);
   const where = blockAddress(next, next, 'cells');
-  return `${found.indexOf(next) + 1} of ${found.length}: ${[where, words].filter(Boolean).join(', ')}`;
+  const said = [where, named].filter(Boolean).join(', ');
+  return words.app.found(found.indexOf(next) + 1, found.length, said);
 }

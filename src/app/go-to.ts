@@ -3,6 +3,7 @@ import type { Document } from '../book/types.ts';
 import { splitSheetPrefix } from '../formula/sheetprefix.ts';
 import { firstExtent, targetOf } from '../panels/views/extents.ts';
 import type { Target } from '../panels/workbook.ts';
+import { words } from '../words/words.ts';
 
 /** What was written in the name box as a place in the book; a sentence if it names none. */
 export function placeNamed(
@@ -19,8 +20,8 @@ export function placeNamed(
   const { sheet: prefix, rest } = splitSheetPrefix(text);
   const on = prefix === undefined ? shown : sheetCalled(document, prefix);
   const [from, to] = rest.split(':').map((part) => readAddress(part.trim().toUpperCase()));
-  if (on === undefined) return { reason: `The book has no sheet ${prefix ?? ''}.` };
-  if (!from) return { reason: `${text} is no address, name or sheet of this book.` };
+  if (on === undefined) return { reason: words.app.noSheet(prefix ?? '') };
+  if (!from) return { reason: words.app.nowhere(text) };
   return { sheet: on, from, ...(to && { to }) };
 }
 

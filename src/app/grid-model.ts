@@ -1,11 +1,12 @@
 import { cellAtSpot, placeAt, typedText } from '../book/look.ts';
-import type { Cell, Format, LineProperties, Sheet } from '../book/types.ts';
+import type { Cell, Format, Id, LineProperties, Sheet } from '../book/types.ts';
 import { shownCell, type ShownCell } from '../check/shown.ts';
 import { columnLetters } from '../formula/address.ts';
 import type { CellPicture, GridModel } from '../grid/contract.ts';
 import { spelled } from '../panels/kit/spelled.ts';
 import { apart } from '../panels/views/show.ts';
 import type { Desk } from './desk.ts';
+import { words } from '../words/words.ts';
 
 /** Lines to scroll into beyond what is written, so that a sheet never looks full. */
 const spare = { rows: 60, columns: 6 };
@@ -15,11 +16,15 @@ const usualWidth = 96;
 /** On a narrow screen the frozen columns leave room for one whole column beside them. */
 export const narrow = { below: 640, headings: 44, frozenShare: 0.34 };
 
-/** The sheet in view as the grid asks for it; `room` is how wide the grid may be, in pixels. */
-export function gridModel(desk: Desk, room: () => number): GridModel {
-  const { book, session } = desk;
+/** The sheet in view, or another, as the grid asks for it; `room` is how wide the grid may be, in pixels. */
+export function gridModel(
+  desk: Desk,
+  room: () => number,
+  shown: () => Id = () => desk.session.state.sheet,
+): GridModel {
+  const { book } = desk;
   const { document } = book;
-  const sheet = (): Sheet | undefined => document.sheet(session.state.sheet);
+  const sheet = (): Sheet | undefined => document.sheet(shown());
   const columnProperties = (column: number): LineProperties | undefined => {
     const id = sheet()?.columns.idAt(column);
     return id === undefined ? undefined : sheet()?.columns.properties(id);
@@ -54,7 +59,7 @@ export function gridModel(desk: Desk, room: () => number): GridModel {
     rowLabel: (row) => String(row + 1),
     columnLabel: columnLetters,
     cell(row, column) {
-      const spot = { sheet: session.state.sheet, row, column };
+      const spot = { sheet: shown(), row, column };
       const cell = cellAtSpot(document, spot);
       const line = columnProperties(column);
       if (!cell && !line?.role) return blank;
@@ -65,7 +70,7 @@ export function gridModel(desk: Desk, room: () => number): GridModel {
       return picture(cell, shown, set, role, desk.remarksAt(spot));
     },
     editText(row, column) {
-      const place = placeAt(document, { sheet: session.state.sheet, row, column });
+      const place = placeAt(document, { sheet: shown(), row, column });
       return place ? typedText(document, place) : '';
     },
     used: () => ({ rows: sheet()?.rows.length ?? 0, columns: sheet()?.columns.length ?? 0 }),
@@ -99,7 +104,7 @@ function picture(
 ): CellPicture {
   const { verdict, tone, number, sentence } = shown;
   const { text, unit } = apart(shown.text, shown.unit, shown.whole);
-  const note = cell?.note ? `Note: ${cell.note}` : '';
+  const note = cell?.note ? words.grid.noteOf(cell.note) : '';
   const described = [sentence ?? '', ...remarks, note].filter(Boolean).join(' ');
   const isText = cell?.content.kind === 'text';
   const shape = verdict === 'in range' || verdict === 'lost' ? shapes[verdict] : verdict;

@@ -4,6 +4,7 @@ import { saveArchive } from './archive.ts';
 import type { FileDoor } from './file-door.ts';
 import type { Updates } from './offline/updates.ts';
 import type { Shelf } from './shelf.ts';
+import { words } from '../words/words.ts';
 
 export interface KeptHands extends Pick<Shelf, 'versions' | 'takeOut' | 'emptyBin' | 'keepWork'> {
   readonly updates: Updates;
@@ -26,7 +27,7 @@ export function keptActions(hands: KeptHands): readonly Action[] {
 }
 
 function versionActions({ versions, isBookOpen }: KeptHands): readonly Action[] {
-  const unavailable = () => (isBookOpen() ? undefined : 'Open a book first.');
+  const unavailable = () => (isBookOpen() ? undefined : words.app.openFirst);
   const action = (
     id: string,
     name: string,
@@ -36,27 +37,29 @@ function versionActions({ versions, isBookOpen }: KeptHands): readonly Action[] 
   return [
     action(
       'versions.keep',
-      'Keep a version',
+      words.kept.keep,
       (args) => versions.keep('named', (args as { name: string }).name),
       ['save point', 'history', 'snapshot'],
     ),
-    action('versions.show', 'Versions of this book', () => versions.look(), [
+    action('versions.show', words.kept.versions, () => versions.look(), [
       'history',
       'compare',
       'restore',
       'earlier',
       'go back',
     ]),
-    action('versions.compare', 'Compare versions', (args) => {
+    action('versions.compare', words.kept.compareVersions, (args) => {
       const { before, after } = args as { before: string; after: string | null };
       return versions.compare(before, after);
     }),
-    action('versions.endComparison', 'End the comparison', () => (versions.endComparison(), ok)),
-    action('versions.restore', 'Restore a version', (args) => versions.restore(idOf(args))),
-    action('versions.openApart', 'Open a version as a book of its own', (args) =>
-      versions.openApart(idOf(args)),
+    action(
+      'versions.endComparison',
+      words.kept.endComparison,
+      () => (versions.endComparison(), ok),
     ),
-    action('versions.remove', 'Remove a version', (args) => versions.remove(idOf(args))),
+    action('versions.restore', words.kept.restoreVersion, (args) => versions.restore(idOf(args))),
+    action('versions.openApart', words.kept.openVersion, (args) => versions.openApart(idOf(args))),
+    action('versions.remove', words.kept.removeVersion, (args) => versions.remove(idOf(args))),
   ];
 }
 
@@ -64,11 +67,11 @@ function binActions({ takeOut, emptyBin }: KeptHands): readonly Action[] {
   return [
     {
       id: 'bin.takeOut',
-      name: 'Take a book out of the bin',
+      name: words.kept.takeBook,
       group: 'book',
       run: (args) => takeOut(idOf(args)),
     },
-    { id: 'bin.empty', name: 'Empty the bin', group: 'book', run: () => emptyBin() },
+    { id: 'bin.empty', name: words.kept.emptyBin, group: 'book', run: () => emptyBin() },
   ];
 }
 
@@ -76,7 +79,7 @@ function archiveActions({ files, now, keepWork }: KeptHands): readonly Action[] 
   return [
     {
       id: 'archive.save',
-      name: 'Save everything as an archive',
+      name: words.kept.saveArchive,
       group: 'book',
       search: ['backup', 'zip', 'all books'],
       async run() {
@@ -86,7 +89,7 @@ function archiveActions({ files, now, keepWork }: KeptHands): readonly Action[] 
     },
     {
       id: 'archive.open',
-      name: 'Take in an archive',
+      name: words.kept.takeInArchive,
       group: 'book',
       search: ['backup', 'zip', 'restore'],
       run: () => files.openArchive(),
@@ -98,7 +101,7 @@ function updateActions({ updates }: KeptHands): readonly Action[] {
   return [
     {
       id: 'app.reload',
-      name: 'Reload with the new version',
+      name: words.kept.reloadNew,
       group: 'view',
       async run() {
         const reason = await updates.take();
@@ -107,7 +110,7 @@ function updateActions({ updates }: KeptHands): readonly Action[] {
     },
     {
       id: 'app.notNow',
-      name: 'Say no more of the new version',
+      name: words.kept.noMore,
       group: 'view',
       run: () => (updates.later(), ok),
     },

@@ -10,6 +10,7 @@ import type { KeptBook, KeptPages } from '../storage/store.ts';
 import { createPhotos } from './photos.ts';
 import type { VersionStore } from '../storage/versionstore.ts';
 import { keepBook, watchBook, type Keeping, type OpenedBook } from './keeping.ts';
+import { words } from '../words/words.ts';
 
 export type { OpenedBook } from './keeping.ts';
 
@@ -42,18 +43,15 @@ export interface Library {
   raw(id: string): Promise<string | undefined>;
 }
 
-const cutShort =
-  'The last change was only half written when this book was kept, so it is left out. Everything before it is here.';
-const rescued =
-  'One change in this book cannot be read. Here is the book up to that change, as a book of its own; the damaged one stays as it is.';
+const cutShort = words.shelf.halfWritten;
+const rescued = words.shelf.damaged;
 
-const rescuedBefore =
-  'One change in this book cannot be read. Here is the book that was made of it before, up to that change; the damaged one stays as it is.';
+const rescuedBefore = words.shelf.damagedBefore;
 
 /** What could be read of a damaged book is another book, and each time the same. */
 const partOf = (id: string): string => `${id}-part`;
 
-const inBin = 'This book is in the bin. Take it out of there first.';
+const inBin = words.shelf.inBin;
 
 /** So long a book stays in the bin. */
 export const binDays = 30;
@@ -89,8 +87,8 @@ export function openLibrary(means: LibraryMeans): Library {
     const opened = await begin(part, read.book, partOf(id));
     const pictures = createPhotos(id, store.photos, false);
     await opened.photos.takeIn(await pictures.files(photosOn(read.book.document)));
-    const title = `${read.book.document.title}, up to the damage`;
-    read.book.run({ label: 'Rename the book', steps: [{ kind: 'setTitle', title }] });
+    const title = words.shelf.upToDamage(read.book.document.title);
+    read.book.run({ label: words.shelf.rename, steps: [{ kind: 'setTitle', title }] });
     return { ...opened, remark: rescued };
   };
   const binned = async () => (await store.list()).filter((book) => book.binned !== undefined);
@@ -101,7 +99,7 @@ export function openLibrary(means: LibraryMeans): Library {
   };
   const openAs = async (id: string, hold: Hold | undefined): Promise<Opening> => {
     const pages = await store.read(id);
-    if (!pages) return { reason: 'This book is no longer kept on this device.' };
+    if (!pages) return { reason: words.shelf.gone };
     if ((await binned()).some((book) => book.id === id)) return { reason: inBin };
     const read = readPages(pages);
     if (!read.ok) {

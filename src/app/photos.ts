@@ -2,6 +2,7 @@ import type { PhotoFile } from '../book/form/photos.ts';
 import type { Photo } from '../book/types.ts';
 import { problem } from '../storage/problems.ts';
 import type { PhotoStore } from '../storage/photostore.ts';
+import { words } from '../words/words.ts';
 
 /** The pictures of the book on the desk, by hash. */
 export interface Photos {
@@ -19,7 +20,7 @@ export interface Photos {
 /** Pixels of the longer side: enough to see where a lamp stood, little enough for a hundred photos. */
 const longest = 1_600;
 const quality = 0.82;
-const unreadable = 'This is not a picture that the browser can read. Nothing was changed.';
+const unreadable = words.photo.noPicture;
 
 /** `store` is left out where another tab keeps the book: pictures then last as long as the page. */
 export function createPhotos(book: string, store: PhotoStore, isKept: boolean): Photos {

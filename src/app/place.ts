@@ -1,4 +1,5 @@
 import type { Settings } from '../book/types.ts';
+import { words } from '../words/words.ts';
 
 /** What the browser tells of where its person works, for a new book. Everything can be changed there. */
 export function settingsHere(locale: string): Partial<Settings> {
@@ -27,7 +28,7 @@ export function whenWritten(instant: string, now: Date, locale: string): string 
   const then = new Date(instant);
   const day = (date: Date) => new Intl.DateTimeFormat(locale, { dateStyle: 'short' }).format(date);
   const clock = new Intl.DateTimeFormat(locale, { timeStyle: 'short' }).format(then);
-  if (day(then) === day(now)) return `today, ${clock}`;
+  if (day(then) === day(now)) return words.app.todayAt(clock);
   const sameYear = then.getFullYear() === now.getFullYear();
   return new Intl.DateTimeFormat(locale, {
     day: 'numeric',

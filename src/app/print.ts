@@ -1,9 +1,9 @@
 import type { Outcome } from '../commands/command.ts';
-import type { GridEvents, GridModel } from '../grid/contract.ts';
-import type { openGrid as open } from '../grid/plain/open.ts';
+import { words } from '../words/words.ts';
 import type { Desk } from './desk.ts';
-import { gridModel } from './grid-model.ts';
 import { margin, planPages, type Plan } from './paper.ts';
+import { laySheet, type Laying } from './printed-sheet.ts';
+import { lookAt } from './workbook.ts';
 
 export interface PrintParts {
   /** The grid on the screen: what is printed is laid before it. */
@@ -13,53 +13,78 @@ export interface PrintParts {
   now(): Date;
 }
 
+/** The sheet in view, all sheets, or the page that hands a set-up over. */
+export type PrintJob =
+  | { readonly what: 'sheet' }
+  | { readonly what: 'book' }
+  | { readonly what: 'handOver'; readonly sheet: string };
+
 export interface Printing {
   /** Fetches the painter, so that the browser's own print finds it. */
   prepareWhenIdle(): void;
-  /** Prints the sheet in view. */
-  print(): Promise<Outcome>;
+  print(job: PrintJob): Promise<Outcome>;
+  /** Today, as it stands on paper. */
+  date(): string;
 }
 
 /**
  * The grid on the screen holds the cells in view only. Whenever the browser is about to print,
- * whoever asked for it, the whole sheet is laid as plain tables that the screen does not show.
+ * whoever asked for it, what is to be printed is laid whole, where the screen does not show it.
  */
 export function createPrinting({ grid, locale, desk, now }: PrintParts): Printing {
-  let openGrid: typeof open | undefined;
+  let laying: Laying | undefined;
+  let job: PrintJob = { what: 'sheet' };
   let putAway: () => void = () => undefined;
   const prepare = async () => {
-    ({ openGrid } = await import('../grid/plain/open.ts'));
+    const [{ openGrid }, printed] = await Promise.all([
+      import('../grid/plain/open.ts'),
+      import('../panels/handover/printed.ts'),
+    ]);
+    laying = { openGrid, printed };
   };
+  const date = () => new Intl.DateTimeFormat(locale, { dateStyle: 'long' }).format(now());
 
   const lay = (): void => {
     putAway();
     const laid = desk();
-    if (!laid || !openGrid) return;
-    const model = gridModel(laid, () => Infinity);
-    const { rows, columns } = written(model);
-    const { document: book } = laid.book;
-    const widths = Array.from({ length: columns }, (_, column) => model.columnWidth(column));
-    const plan = planPages(book.settings.page, widths, 18 + 8 * Math.max(3, String(rows).length));
-
+    if (!laid || !laying) return;
     const host = document.createElement('div');
     host.className = 'printed';
     grid.before(host);
-    const views = (rows > 0 ? plan.runs : []).map((run) => {
-      const part = document.createElement('div');
-      host.append(part);
-      const view = openGrid?.(part, cut(model, rows, run), noEvents);
-      wrap(part, plan.room / plan.scale);
-      part.style.setProperty('zoom', String(plan.scale));
-      return view;
-    });
+    const { title, sheets, settings } = laid.book.document;
+    const inView = laid.session.state.sheet;
+    const rules: string[] = [];
+    const views: { dispose(): void }[] = [];
+    const pageOf = (index: number): HTMLElement => {
+      const section = document.createElement('section');
+      section.style.setProperty('page', `p${String(index)}`);
+      host.append(section);
+      return section;
+    };
+    if (job.what === 'handOver') {
+      const section = pageOf(0);
+      const plan = planPages(settings.page, [], 0);
+      section.style.width = `${String(plan.room)}px`;
+      laying.printed.layHandOver(section, lookAt(laid), job.sheet, date());
+      shrink(section, plan);
+      rules.push(pageRule(0, plan, title, date()));
+    } else {
+      const ids = job.what === 'book' ? sheets.map(({ id }) => id) : [inView];
+      for (const [index, id] of ids.entries()) {
+        const section = pageOf(index);
+        const sheet = laySheet(section, laid, id, laying);
+        section.style.width = `${String(sheet.plan.room)}px`;
+        views.push(sheet);
+        rules.push(pageRule(index, sheet.plan, `${title} · ${sheet.name}`, date()));
+      }
+    }
     const pages = new CSSStyleSheet();
-    const date = new Intl.DateTimeFormat(locale, { dateStyle: 'long' }).format(now());
-    pages.replaceSync(pageRule(plan, `${book.title} · ${model.name}`, date));
+    pages.replaceSync(rules.join('\n'));
     document.adoptedStyleSheets.push(pages);
 
     putAway = () => {
       putAway = () => undefined;
-      for (const view of views) view?.dispose();
+      for (const view of views) view.dispose();
       host.remove();
       document.adoptedStyleSheets = document.adoptedStyleSheets.filter((one) => one !== pages);
     };
@@ -68,94 +93,51 @@ export function createPrinting({ grid, locale, desk, now }: PrintParts): Printin
   addEventListener('afterprint', () => putAway());
 
   return {
+    date,
     prepareWhenIdle() {
       const soon = () => void prepare().catch(saidWhenAsked);
       if ('requestIdleCallback' in window) requestIdleCallback(soon);
       else setTimeout(soon, 1000);
     },
-    async print() {
+    async print(wanted) {
       try {
         await prepare();
       } catch {
-        return {
-          ok: false,
-          reason:
-            'What lays a sheet on paper did not load. Nothing was printed and the book is kept. Connect to the network and print again.',
-        };
+        return { ok: false, reason: words.print.notLoaded };
       }
+      job = wanted;
+      // The browser lays and puts away while this call lasts.
       window.print();
+      job = { what: 'sheet' };
       return { ok: true };
     },
   };
 }
 
-/** The smallest block from A1 that has anything to see. */
-function written(model: GridModel): { rows: number; columns: number } {
-  const used = model.used();
-  let rows = 0;
-  let columns = 0;
-  for (let row = 0; row < used.rows; row += 1) {
-    for (let column = 0; column < used.columns; column += 1) {
-      const { text, role, verdict, note } = model.cell(row, column);
-      if (text === '' && !role && !verdict && !note) continue;
-      rows = row + 1;
-      columns = Math.max(columns, column + 1);
-    }
-  }
-  return { rows, columns };
-}
+/** Smaller than this, a page is no longer read at arm's length and goes on to a second one. */
+const smallest = 0.62;
 
-/** The first rows and some columns of a sheet as a sheet of their own. */
-function cut(model: GridModel, rows: number, columns: readonly number[]): GridModel {
-  const of = (column: number): number => columns[column] ?? 0;
-  const size = { rows, columns: columns.length };
-  return {
-    name: model.name,
-    rowCount: size.rows,
-    columnCount: size.columns,
-    frozen: { rows: 0, columns: 0 },
-    columnWidth: (column) => model.columnWidth(of(column)),
-    rowLabel: (row) => model.rowLabel(row),
-    columnLabel: (column) => model.columnLabel(of(column)),
-    cell: (row, column) => model.cell(row, of(column)),
-    editText: () => '',
-    used: () => size,
-  };
-}
-
-/** What would run under its neighbour, off the paper or be cut gets more lines: paper does not scroll. */
-function wrap(part: HTMLElement, room: number): void {
-  const { left } = part.getBoundingClientRect();
-  const long: { readonly element: HTMLElement; readonly width: string }[] = [];
-  for (const row of part.querySelectorAll('tbody tr')) {
-    let limit = left + room;
-    for (const cell of [...row.querySelectorAll<HTMLElement>('td.filled')].reverse()) {
-      const words = cell.querySelector<HTMLElement>('.words');
-      const box = words?.getBoundingClientRect();
-      if (!cell.classList.contains('left')) {
-        if (cell.scrollWidth > cell.clientWidth) long.push({ element: cell, width: '' });
-      } else if (words && box && box.right > limit) {
-        long.push({ element: words, width: `${limit - box.left}px` });
-      }
-      limit = cell.getBoundingClientRect().left;
-    }
-  }
-  for (const { element, width } of long) {
-    element.classList.add('wrapped');
-    element.style.width = width;
+/** A page that is to be one page is made as much smaller as that takes. */
+function shrink(section: HTMLElement, { paper, room }: Plan): void {
+  const height = paper.height - margin * 2.3;
+  for (let scale = 1; scale >= smallest; scale -= 0.02) {
+    section.style.width = `${String(room / scale)}px`;
+    section.style.setProperty('zoom', String(scale));
+    if (section.getBoundingClientRect().height <= height) return;
   }
 }
 
 /** Size of the paper, and at the foot of each page what it is, when it was printed, and which it is. */
-function pageRule({ paper, room }: Plan, name: string, date: string): string {
+function pageRule(index: number, { paper, room }: Plan, name: string, date: string): string {
   const foot = `font: 9pt 'Source Sans 3', sans-serif; vertical-align: top; padding-top: 2mm`;
-  return `@page {
-    size: ${paper.width}px ${paper.height}px;
-    margin: ${margin}px ${margin}px ${margin * 1.3}px;
-    @bottom-left { content: ${quoted(name)}; width: ${room * 0.6}px; text-align: left; ${foot} }
+  const { page, of } = words.print;
+  return `@page p${String(index)} {
+    size: ${String(paper.width)}px ${String(paper.height)}px;
+    margin: ${String(margin)}px ${String(margin)}px ${String(margin * 1.3)}px;
+    @bottom-left { content: ${quoted(name)}; width: ${String(room * 0.6)}px; text-align: left; ${foot} }
     @bottom-right {
-      content: ${quoted(`${date} · page `)} counter(page) ' of ' counter(pages);
-      width: ${room * 0.4}px; text-align: right; ${foot}
+      content: ${quoted(`${date} · ${page} `)} counter(page) ${quoted(` ${of} `)} counter(pages);
+      width: ${String(room * 0.4)}px; text-align: right; ${foot}
     }
   }`;
 }
@@ -166,19 +148,3 @@ const quoted = (text: string): string =>
 
 /** Nobody has asked for it yet; whoever does hears of it. */
 const saidWhenAsked = (): undefined => undefined;
-
-const nothing = (): undefined => undefined;
-
-/** Paper answers no gesture. */
-const noEvents: GridEvents = {
-  selected: nothing,
-  edit: () => true,
-  clear: nothing,
-  fill: nothing,
-  resizeColumn: nothing,
-  copy: nothing,
-  cut: nothing,
-  paste: nothing,
-  menu: nothing,
-  key: () => false,
-};

@@ -10,6 +10,7 @@ import { binDays, openLibrary, type OpenedBook, type Opening } from './library.t
 import { clockWritten, sizeWritten, whenWritten } from './place.ts';
 import { isThere, templates } from './templates.ts';
 import { createVersions, type Versions } from './versions.ts';
+import { words } from '../words/words.ts';
 
 export interface ShelfMeans {
   readonly locale: string;
@@ -42,8 +43,7 @@ export interface Shelf {
 }
 
 const ok: Outcome = { ok: true };
-const notKept =
-  'What you changed is not kept on this device. Save the book to a file first, or do this once more to leave the changes behind.';
+const notKept = words.shelf.notKept;
 
 export function createShelf({ locale, now, newId, lay }: ShelfMeans): Shelf {
   const start = signal<StartView>({
@@ -66,7 +66,7 @@ export function createShelf({ locale, now, newId, lay }: ShelfMeans): Shelf {
       id,
       title,
       size: sizeWritten(size, locale),
-      when: `since ${since ?? ''}, until ${end ?? ''}`,
+      when: words.shelf.binTimes(since ?? '', end ?? ''),
     };
   };
   const list = async () => {
@@ -157,10 +157,10 @@ export function createShelf({ locale, now, newId, lay }: ShelfMeans): Shelf {
     async saveRaw(id) {
       try {
         const text = await library.raw(id);
-        if (text === undefined) return { ok: false, reason: 'Nothing is kept of this book.' };
-        const title = start.value.kept.find((one) => one.id === id)?.title ?? 'Book';
+        if (text === undefined) return { ok: false, reason: words.shelf.nothingKept };
+        const title = start.value.kept.find((one) => one.id === id)?.title ?? words.shelf.book;
         saveText(title, 'damaged.txt', 'text/plain', text);
-        return { ok: true, say: 'Saved as a file. What is kept here stays as it is.' };
+        return { ok: true, say: words.shelf.savedFile };
       } catch (cause) {
         return failed(cause);
       }
@@ -177,8 +177,9 @@ export function createShelf({ locale, now, newId, lay }: ShelfMeans): Shelf {
 const failed = (cause: unknown): Outcome => ({ ok: false, reason: problem(cause).atStart });
 
 function saveView(state: SaveState, locale: string): SaveView {
-  if (state.kind === 'saving') return { state: 'saving', sentence: 'Saving' };
-  if (state.kind === 'unsaved') return { state: 'unsaved', sentence: `Not saved. ${state.reason}` };
+  if (state.kind === 'saving') return { state: 'saving', sentence: words.shelf.saving };
+  if (state.kind === 'unsaved')
+    return { state: 'unsaved', sentence: words.shelf.notSaved(state.reason) };
   const at = state.at === undefined ? '' : ` ${clockWritten(state.at, locale)}`;
-  return { state: 'saved', sentence: `Saved${at}, nothing leaves this device` };
+  return { state: 'saved', sentence: words.shelf.saved(at) };
 }

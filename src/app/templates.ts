@@ -1,26 +1,27 @@
 import type { TemplateEntry } from '../panels/workbook.ts';
+import { words } from '../words/words.ts';
 
 /** The sheets that know their job, as the start page and “Add a sheet” offer them. */
 export const templates: readonly TemplateEntry[] = [
   {
     id: 'key-fill-background',
-    title: 'Key, fill and background',
-    purpose: 'How far each reading is from what was planned, and what closes the gap.',
+    title: words.templates.key,
+    purpose: words.templates.keyHelp,
   },
   {
     id: 'camera',
-    title: 'Camera',
-    purpose: 'What each camera is set to, what its stop puts at grey, and how they compare.',
+    title: words.templates.camera,
+    purpose: words.templates.cameraHelp,
   },
   {
     id: 'tungsten-dimming',
-    title: 'Tungsten dimming',
-    purpose: 'How warm a tungsten lamp turns as it is dimmed, and how far from the camera’s white.',
+    title: words.templates.dimming,
+    purpose: words.templates.dimmingHelp,
   },
   {
     id: 'sun',
-    title: 'Sun',
-    purpose: 'Where the sun stands through the day, and how much light a clear sky gives.',
+    title: words.templates.sun,
+    purpose: words.templates.sunHelp,
   },
 ];
 

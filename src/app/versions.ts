@@ -10,6 +10,7 @@ import type { KeptVersion, VersionKind } from '../storage/versions.ts';
 import type { Library, OpenedBook } from './library.ts';
 import { sizeWritten, whenWritten, clockWritten } from './place.ts';
 import { versionsApart } from './versions-apart.ts';
+import { words } from '../words/words.ts';
 
 export interface VersionsMeans {
   readonly locale: string;
@@ -37,15 +38,15 @@ export interface Versions {
 }
 
 const ok: Outcome = { ok: true };
-const noBook: Outcome = { ok: false, reason: 'Open a book first.' };
-const gone: Outcome = { ok: false, reason: 'This version is no longer kept.' };
+const noBook: Outcome = { ok: false, reason: words.app.openFirst };
+const gone: Outcome = { ok: false, reason: words.versions.gone };
 const empty: VersionsView = { busy: true, versions: [] };
 
 const titles: Readonly<Record<VersionKind, string>> = {
-  named: 'Kept by name',
-  saved: 'Saved to a file',
-  restored: 'Before a version was restored',
-  automatic: 'While working',
+  named: words.versions.byName,
+  saved: words.versions.savedToFile,
+  restored: words.versions.beforeRestore,
+  automatic: words.versions.whileWorking,
 };
 
 export function createVersions({ locale, now, library, opened, begin }: VersionsMeans): Versions {
@@ -81,9 +82,9 @@ export function createVersions({ locale, now, library, opened, begin }: Versions
       }
     });
   const titleOf = (id: string | null): string => {
-    if (id === null) return 'The book as it is now';
+    if (id === null) return words.versions.now;
     const found = view.value.versions.find((version) => version.id === id);
-    return found ? `${found.title}, ${found.when}` : 'A version';
+    return found ? `${found.title}, ${found.when}` : words.versions.aVersion;
   };
 
   return {
@@ -94,8 +95,8 @@ export function createVersions({ locale, now, library, opened, begin }: Versions
       withBook(async (book) => {
         const kept = await book.version(kind, name);
         await look();
-        const already = 'Nothing has changed since the last version, so there is no other one.';
-        return { ok: true, say: kept ? `Kept a version: ${entry(kept).title}.` : already };
+        const already = words.versions.nothingChanged;
+        return { ok: true, say: kept ? words.versions.kept(entry(kept).title) : already };
       }),
     compare: (before, after) =>
       withBook(async (book) => {
@@ -116,14 +117,12 @@ export function createVersions({ locale, now, library, opened, begin }: Versions
         if (!read.ok) return read;
         const name = titleOf(id);
         await book.version('restored');
-        const made = become(book.book.document, read.document, `Restore “${name}”`);
+        const made = become(book.book.document, read.document, words.versions.restore(name));
         if (!made.ok) return made;
         const done = book.book.run(made.transaction);
         if (!done.ok) return done;
         await look();
-        const say = done.change
-          ? `The book is as it was: ${name}. What stood there before is kept as a version, and undo brings it back.`
-          : 'The book is as it was then already.';
+        const say = done.change ? words.versions.restored(name) : words.versions.already;
         return { ok: true, say };
       }),
     openApart: (id) =>

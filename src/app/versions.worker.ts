@@ -6,6 +6,7 @@ import type { BookStore } from '../storage/store.ts';
 import type { KeptVersion } from '../storage/versions.ts';
 import { problem, type ProblemKind } from '../storage/problems.ts';
 import { changesInShort, compare } from './comparison.ts';
+import { words } from '../words/words.ts';
 
 /** What is asked of the worker. The present state of a book is `null` where a version is named. */
 export type VersionsJob =
@@ -52,10 +53,10 @@ async function textOf(store: BookStore, book: string, version: string | null): P
   if (version !== null) {
     const text = await store.versions.text(book, version);
     if (text !== undefined) return text;
-    throw new Error('The version is gone.');
+    throw new Error(words.versions.versionGone);
   }
   const pages = await store.read(book);
   const read = pages && readPages(pages);
-  if (!read?.ok) throw new Error('The book cannot be read.');
+  if (!read?.ok) throw new Error(words.versions.unreadable);
   return writeBook(read.book.document);
 }

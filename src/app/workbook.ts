@@ -24,6 +24,7 @@ import type { Notices } from './notices.ts';
 import type { Updates } from './offline/updates.ts';
 import type { Versions } from './versions.ts';
 import { createPoints } from './points-of.ts';
+import { words } from '../words/words.ts';
 
 export interface WorkbookParts {
   readonly desk: ReadonlySignal<Desk | null>;
@@ -178,7 +179,7 @@ export function createWorkbook(parts: WorkbookParts): Workbook {
 
     run(id, args) {
       const action = actions.find((one) => one.id === id);
-      if (!action) throw new Error(`There is no command ${id}.`);
+      if (!action) throw new Error(words.app.noCommand(id));
       const unavailable = action.unavailable?.();
       if (unavailable !== undefined) {
         notices.say(unavailable, 'refused');
@@ -206,7 +207,7 @@ export function createWorkbook(parts: WorkbookParts): Workbook {
     },
     jumpTo(text) {
       const now = desk.value;
-      if (!now) return 'Open a book first.';
+      if (!now) return words.app.openFirst;
       const place = placeNamed(now.book.document, now.session.state.sheet, text);
       if ('reason' in place) return place.reason;
       workbook.jump(place);
@@ -221,7 +222,7 @@ export function createWorkbook(parts: WorkbookParts): Workbook {
     },
     enter(text, then) {
       const now = desk.value;
-      if (!now) return 'Open a book first.';
+      if (!now) return words.app.openFirst;
       const { entry, sheet: inView, selection: chosen } = now.session.state;
       const { sheet, spot } = entry ?? { sheet: inView, spot: chosen.focus };
       const action = actions.find(({ id }) => id === 'cells.type');
@@ -256,7 +257,7 @@ export function createWorkbook(parts: WorkbookParts): Workbook {
     photo: async (hash) => desk.value?.photos.url(hash),
     propertiesOf: (sheet) => desk.value?.book.document.sheet(sheet)?.properties,
     findNext: (wanted, way) =>
-      desk.value ? findNext(desk.value, wanted, way, workbook.jump) : 'Open a book first.',
+      desk.value ? findNext(desk.value, wanted, way, workbook.jump) : words.app.openFirst,
   };
 
   /** Ends an entry in progress before something else is looked at; false if it is refused. */

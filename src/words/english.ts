@@ -1,54 +1,80 @@
 import { about } from './english/about.ts';
+import { app } from './english/app.ts';
+import { archive } from './english/archive.ts';
 import { bar } from './english/bar.ts';
 import { book } from './english/book.ts';
 import { bookFile } from './english/bookFile.ts';
 import { check } from './english/check.ts';
 import { commands } from './english/commands.ts';
+import { comparison } from './english/comparison.ts';
 import { contents } from './english/contents.ts';
 import { engine } from './english/engine.ts';
+import { entry } from './english/entry.ts';
+import { exchange } from './english/exchange.ts';
 import { find } from './english/find.ts';
+import { fixtures } from './english/fixtures.ts';
 import { format } from './english/format.ts';
 import { formula } from './english/formula.ts';
+import { grid } from './english/grid.ts';
 import { instead } from './english/instead.ts';
+import { kept } from './english/kept.ts';
 import { keyboard } from './english/keyboard.ts';
 import { kinds } from './english/kinds.ts';
 import { kit } from './english/kit.ts';
 import { names } from './english/names.ts';
 import { page } from './english/page.ts';
 import { photo } from './english/photo.ts';
+import { print } from './english/print.ts';
 import { quantity } from './english/quantity.ts';
 import { remarks } from './english/remarks.ts';
 import { settings } from './english/settings.ts';
 import { sheet } from './english/sheet.ts';
+import { shelf } from './english/shelf.ts';
 import { slip } from './english/slip.ts';
+import { start } from './english/start.ts';
 import { storage } from './english/storage.ts';
 import { target } from './english/target.ts';
+import { templates } from './english/templates.ts';
+import { versions } from './english/versions.ts';
 
 /** Everything the product says, in English: one file for each part of the house. */
 export const english = {
   about,
+  app,
+  archive,
   bar,
   book,
   bookFile,
   check,
   commands,
+  comparison,
   contents,
   engine,
+  entry,
+  exchange,
   find,
+  fixtures,
   format,
   formula,
+  grid,
   instead,
+  kept,
   keyboard,
   kinds,
   kit,
   names,
   page,
   photo,
+  print,
   quantity,
   remarks,
   settings,
   sheet,
+  shelf,
   slip,
+  start,
   storage,
   target,
+  templates,
+  versions,
 } as const;

@@ -1,4 +1,5 @@
 import { signal, type ReadonlySignal } from '../../panels/kit/signals.ts';
+import { words } from '../../words/words.ts';
 
 /** A newer build of the app, fetched and waiting until somebody has a moment for it. */
 export interface Updates {
@@ -12,8 +13,7 @@ export interface Updates {
   later(): void;
 }
 
-const notKept =
-  'In this tab or another there are changes that are not kept on this device. Save that book to a file first.';
+const notKept = words.app.unkeptElsewhere;
 
 /** Looking for a new build is one small request. */
 const lookAgain = 60 * 60 * 1_000;

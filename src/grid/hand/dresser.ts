@@ -5,6 +5,7 @@ import { lastRange } from '../select.ts';
 import { isWritten, paintCell } from './cell.ts';
 import type { Geometry } from './geometry.ts';
 import { Room } from './room.ts';
+import { words } from '../../words/words.ts';
 
 const isCellElement = (element: Element): boolean =>
   element.nodeName === 'TD' || element.nodeName === 'TH';
@@ -67,7 +68,7 @@ export class Dresser implements Dress {
     this.spots.set(element, { on: 'corner' });
     element.className = 'corner';
     element.setAttribute('role', 'gridcell');
-    element.setAttribute('aria-label', 'Whole sheet');
+    element.setAttribute('aria-label', words.grid.whole);
     element.setAttribute('aria-colindex', '1');
     element.parentElement?.setAttribute('role', 'row');
     element.parentElement?.setAttribute('aria-rowindex', '1');

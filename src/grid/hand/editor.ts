@@ -1,4 +1,5 @@
 import type { Place } from '../contract.ts';
+import { words } from '../../words/words.ts';
 
 /** `type`: begun by typing over, arrows finish it. `change`: F2 or double click, arrows move the caret. */
 export type EditorMode = 'type' | 'change';
@@ -117,7 +118,7 @@ export class Editor {
 
   private rest(): void {
     this.box.value = '';
-    this.box.setAttribute('aria-label', 'Cell');
+    this.box.setAttribute('aria-label', words.grid.cell);
     // A finger selects without the keyboard coming up.
     this.box.inputMode = this.coarse() ? 'none' : 'text';
   }

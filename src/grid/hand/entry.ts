@@ -4,6 +4,7 @@ import { span, within } from '../range.ts';
 import * as select from '../select.ts';
 import { Editor, type EditorMode } from './editor.ts';
 import type { Surface } from './surface.ts';
+import { words } from '../../words/words.ts';
 
 /** An entry from its first letter until the host has taken it. */
 export class Entry {
@@ -63,7 +64,10 @@ export class Entry {
       return false;
     }
     this.surface.scrollTo(place);
-    const name = `Entry, ${this.model.columnLabel(place.column)}${this.model.rowLabel(place.row)}`;
+    const name = words.grid.entry(
+      this.model.columnLabel(place.column),
+      this.model.rowLabel(place.row),
+    );
     this.editor.open(place, mode, text, name);
     this.surface.shell.hush();
     this.surface.moved();

@@ -1,6 +1,7 @@
 import type { GridModel } from '../contract.ts';
 import type { Editor } from './editor.ts';
 import type { Density, Geometry } from './geometry.ts';
+import { words } from '../../words/words.ts';
 
 /** A line between rows or between columns, in client coordinates. */
 export interface Guide {
@@ -36,7 +37,7 @@ export class Shell {
     this.sentence.setAttribute('role', 'alert');
     this.hint = child(this.element, 'hint');
     this.hint.id = `${this.id}-hint`;
-    this.hint.textContent = 'Escape, then Tab, leaves the grid.';
+    this.hint.textContent = words.grid.leave;
     this.line = child(this.element, 'guide');
     this.line.hidden = true;
   }

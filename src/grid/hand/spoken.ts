@@ -1,4 +1,5 @@
 import type { CellPicture, CellRole, VerdictShape } from '../contract.ts';
+import { words } from '../../words/words.ts';
 
 const verdictWords: Readonly<Record<VerdictShape, string>> = {
   over: 'over',
@@ -12,7 +13,7 @@ const roleWords: Readonly<Record<CellRole, string>> = {
   reading: 'reading',
   choice: 'choice',
   given: 'given',
-  answer: 'your answer',
+  answer: words.grid.answer,
 };
 
 /**
@@ -27,7 +28,7 @@ export function spokenCell(picture: CellPicture): string {
   if (state === 'error' && !described) parts.push('error');
   if (described) parts.push(described);
   if (role) parts.push(roleWords[role]);
-  if (remark) parts.push('has a remark');
-  if (note) parts.push('has a note');
+  if (remark) parts.push(words.grid.remark);
+  if (note) parts.push(words.grid.note);
   return parts.filter((part) => part !== '').join(', ');
 }

@@ -10,6 +10,7 @@ import type { Workbook } from '../workbook.ts';
 import { helper, type HelperState } from './helper.ts';
 import { nameBox } from './name-box.ts';
 import { accept, stemAt, suggest } from './suggest.ts';
+import { words } from '../../words/words.ts';
 
 type Then = Parameters<Workbook['enter']>[1];
 
@@ -129,7 +130,7 @@ export function entryLine(host: HTMLElement, workbook: Workbook, shell: Shell): 
         <div class="entry-lit" aria-hidden="true">${colours(text)}</div>
         <input
           class="entry-text"
-          aria-label="What is in ${workbook.entry.value.address}${label ? `, ${label}` : ''}"
+          aria-label=${words.entry.whatIsIn(workbook.entry.value.address, label)}
           role="combobox"
           aria-autocomplete="list"
           aria-expanded=${suggestions.length > 0}
@@ -148,7 +149,7 @@ export function entryLine(host: HTMLElement, workbook: Workbook, shell: Shell): 
           @scroll=${onScroll}
         />
       </div>
-      <output class="entry-result" aria-label="Result">
+      <output class="entry-result" aria-label=${words.entry.result}>
         ${typing || text.startsWith('=') ? shown(result) : ''}
       </output>
       ${helper(state.value, workbook, shell, take)}

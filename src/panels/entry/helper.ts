@@ -5,6 +5,7 @@ import { measure } from '../kit/quantities.ts';
 import type { Shell } from '../frame.ts';
 import type { Workbook } from '../workbook.ts';
 import type { Stem, Suggestion } from './suggest.ts';
+import { words } from '../../words/words.ts';
 
 export interface HelperState {
   readonly text: string;
@@ -34,7 +35,7 @@ export function helper(
     ${definition && call ? hint(definition, call.argument, shell) : ''}
     ${
       state.suggestions.length > 0
-        ? html`<ul id="entry-suggestions" role="listbox" aria-label="Suggestions">
+        ? html`<ul id="entry-suggestions" role="listbox" aria-label=${words.entry.suggestions}>
             ${state.suggestions.map(
               (suggestion, index) =>
                 html`<li
@@ -80,7 +81,7 @@ function hint(definition: AnyDefinition, argument: number, shell: Shell) {
     ${
       now
         ? html`<p><b>${now.name}</b>, ${measure(now.quantity)}. ${now.help}</p>`
-        : html`<p>${definition.name} takes no more than ${parameters.length} arguments.</p>`
+        : html`<p>${words.entry.noMoreArguments(definition.name, parameters.length)}</p>`
     }
   </div>`;
 }

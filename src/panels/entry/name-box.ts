@@ -1,6 +1,7 @@
 import { html } from 'lit-html';
 import { live } from 'lit-html/directives/live.js';
 import type { Workbook } from '../workbook.ts';
+import { words } from '../../words/words.ts';
 
 /** Where we are, and a place to write where to go: an address, a name, a sheet. */
 export function nameBox(workbook: Workbook) {
@@ -23,7 +24,7 @@ export function nameBox(workbook: Workbook) {
   };
   return html`<label class="name-box">
     <input
-      aria-label="Go to an address or a name"
+      aria-label=${words.entry.goTo}
       autocomplete="off"
       spellcheck="false"
       size=${Math.max(3, address.length)}

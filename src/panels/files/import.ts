@@ -8,6 +8,7 @@ import { openDialogBox } from '../kit/dialog.ts';
 import { segments } from '../kit/segments.ts';
 import { signal, type ReadonlySignal } from '../kit/signals.ts';
 import { waiting } from './waiting.ts';
+import { words } from '../../words/words.ts';
 
 export type ImportState =
   | { readonly kind: 'reading' }
@@ -37,51 +38,57 @@ export function importDialog(seam: ImportSeam): void {
   const into = signal<Into>(seam.open ? 'here' : 'new');
   const refused = signal('');
   const className = 'wide-box exchange';
-  openDialogBox({ title: 'Import', className, closed: () => seam.cancel() }, (close) => {
-    const state = seam.state.value;
-    if (state.kind === 'reading') return waiting(`Reading ${seam.name}`, undefined, close);
-    if (state.kind === 'refused') return refusal(state.reason, close);
-    const { imported } = state;
-    const choose = (id: string, choice: Choice) =>
-      (choices.value = new Map([...choices.value, [id, choice]]));
-    return html`<form
-      class="box-body stack"
-      @submit=${(event: Event) => {
-        event.preventDefault();
-        const reason = seam.take(into.value, choices.value);
-        refused.value = reason ?? '';
-        if (reason === undefined) close();
-      }}
-    >
-      <p>${summary(seam.name, imported)}</p>
-      ${imported.decimal ? decimals(imported.decimal, seam) : nothing}
-      ${guesses(imported.guessed.guesses, choices.value, choose)} ${leftOut(imported.leftOut)}
-      <div class="row end">
-        ${
-          seam.open
-            ? segments(
-                'into',
-                'Where the sheets go',
-                [
-                  { value: 'here', label: 'into this book' },
-                  { value: 'new', label: 'as a new book' },
-                ],
-                into.value,
-                (value) => (into.value = value),
-              )
-            : nothing
-        }
-        <button class="button lit" autofocus>Import</button>
-      </div>
-      <p class="remark" role="alert" ?hidden=${refused.value === ''}>${refused.value}</p>
-    </form>`;
-  });
+  openDialogBox(
+    { title: words.exchange.import, className, closed: () => seam.cancel() },
+    (close) => {
+      const state = seam.state.value;
+      if (state.kind === 'reading')
+        return waiting(words.exchange.reading(seam.name), undefined, close);
+      if (state.kind === 'refused') return refusal(state.reason, close);
+      const { imported } = state;
+      const choose = (id: string, choice: Choice) =>
+        (choices.value = new Map([...choices.value, [id, choice]]));
+      return html`<form
+        class="box-body stack"
+        @submit=${(event: Event) => {
+          event.preventDefault();
+          const reason = seam.take(into.value, choices.value);
+          refused.value = reason ?? '';
+          if (reason === undefined) close();
+        }}
+      >
+        <p>${summary(seam.name, imported)}</p>
+        ${imported.decimal ? decimals(imported.decimal, seam) : nothing}
+        ${guesses(imported.guessed.guesses, choices.value, choose)} ${leftOut(imported.leftOut)}
+        <div class="row end">
+          ${
+            seam.open
+              ? segments(
+                  'into',
+                  words.exchange.whereTo,
+                  [
+                    { value: 'here', label: words.exchange.intoBook },
+                    { value: 'new', label: words.exchange.newBook },
+                  ],
+                  into.value,
+                  (value) => (into.value = value),
+                )
+              : nothing
+          }
+          <button class="button lit" autofocus>${words.exchange.import}</button>
+        </div>
+        <p class="remark" role="alert" ?hidden=${refused.value === ''}>${refused.value}</p>
+      </form>`;
+    },
+  );
 }
 
 function refusal(reason: string, close: () => void) {
   return html`<div class="box-body stack">
     <p role="alert">${reason}</p>
-    <div class="row end"><button class="button lit" autofocus @click=${close}>Close</button></div>
+    <div class="row end">
+      <button class="button lit" autofocus @click=${close}>${words.exchange.close}</button>
+    </div>
   </div>`;
 }
 
@@ -92,19 +99,18 @@ function summary(name: string, { book }: Imported): string {
     0,
   );
   const sheets = book.sheets.map((sheet) => sheet.name).join(', ');
-  const kept = formulas === 1 ? '1 formula' : `${formulas} formulas`;
-  return `${name}: ${cells} cells, ${kept} kept. Sheets: ${sheets}.`;
+  return words.exchange.summary(name, cells, formulas, sheets);
 }
 
 function decimals(decimal: '.' | ',', seam: ImportSeam) {
   return html`<div class="row spread">
-    <span>Decimal sign of the file</span>
+    <span>${words.exchange.decimalOfFile}</span>
     ${segments(
       'decimal',
-      'Decimal sign of the file',
+      words.exchange.decimalOfFile,
       [
-        { value: '.', label: 'point: 0.5' },
-        { value: ',', label: 'comma: 0,5' },
+        { value: '.', label: words.exchange.point },
+        { value: ',', label: words.exchange.comma },
       ],
       decimal,
       (sign) => seam.readAgain(sign),
@@ -119,26 +125,25 @@ function guesses(
 ) {
   if (found.length === 0) return nothing;
   return html`<section>
-    <h3>what the numbers measure</h3>
+    <h3>${words.exchange.measures}</h3>
     <ul class="guesses">
       ${found.map((guess) => {
         const chosen = choices.get(guess.id) ?? (guess.doubt === undefined ? 'guess' : 'none');
-        const words = `${guess.sheet}, column ${guess.place}`;
+        const by = guess.from === 'format' ? words.exchange.theirFormat : words.exchange.wordsAbove;
         return html`<li>
           <label
             ><span
-              >${words}
-              <small
-                >${guess.count === 1 ? '1 number' : `${guess.count} numbers`}, by
-                ${guess.from === 'format' ? 'their format' : 'the words above'}</small
-              ></span
+              >${words.exchange.columnOf(guess.sheet, guess.place)}
+              <small>${words.exchange.numbersBy(guess.count, by)}</small></span
             ><select
               class="input"
               @change=${(event: Event) =>
                 choose(guess.id, (event.currentTarget as HTMLSelectElement).value as Choice)}
             >
               <option value="guess" ?selected=${chosen === 'guess'}>${meaning(guess)}</option>
-              <option value="none" ?selected=${chosen === 'none'}>plain numbers</option>
+              <option value="none" ?selected=${chosen === 'none'}>
+                ${words.exchange.plainNumbers}
+              </option>
               ${quantityNames
                 .filter((name) => !unguessed.has(name) && name !== guess.quantity)
                 .map(
@@ -160,14 +165,14 @@ function guesses(
 const unguessed: ReadonlySet<string> = new Set(['text', 'truth', 'verdict', 'number']);
 
 function meaning({ quantity, unit }: Pick<Guess, 'quantity' | 'unit'>): string {
-  const { words } = units[quantity];
-  return unit === '' || words.includes(unit) ? words : `${words}, ${unit}`;
+  const { words: name } = units[quantity];
+  return unit === '' || name.includes(unit) ? name : `${name}, ${unit}`;
 }
 
 function leftOut(sentences: readonly string[]) {
   if (sentences.length === 0) return nothing;
   return html`<section>
-    <h3>what cannot be taken</h3>
+    <h3>${words.exchange.notTaken}</h3>
     <ul class="sentences">
       ${sentences.map((sentence) => html`<li>${sentence}</li>`)}
     </ul>

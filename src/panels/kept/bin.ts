@@ -2,17 +2,16 @@ import { html } from 'lit-html';
 import { openDialogBox } from '../kit/dialog.ts';
 import { verbs } from '../verbs.ts';
 import type { Workbook } from '../workbook.ts';
+import { words } from '../../words/words.ts';
 
 /** Books that were put away: thirty days to change one's mind. */
 export function bin(workbook: Workbook): void {
-  openDialogBox({ title: 'Bin', className: 'wide-box' }, (close) => {
+  openDialogBox({ title: words.kept.bin, className: 'wide-box' }, (close) => {
     const { bin: books } = workbook.start.value;
     if (books.length === 0)
-      return html`<div class="box-body"><p class="none">It is empty.</p></div>`;
+      return html`<div class="box-body"><p class="none">${words.kept.binEmpty}</p></div>`;
     return html`<div class="box-body">
-      <p class="faint">
-        A book stays here for thirty days with all its versions, then it is gone for good.
-      </p>
+      <p class="faint">${words.kept.binHelp}</p>
       <ul class="versions">
         ${books.map(
           ({ id, title, size, when }) =>
@@ -21,17 +20,17 @@ export function bin(workbook: Workbook): void {
               <span class="verbs">
                 <button
                   class="button"
-                  aria-label="Take ${title} out of the bin"
+                  aria-label=${words.kept.takeOutOne(title)}
                   @click=${() => workbook.run(verbs.takeOut, { id })}
                 >
-                  Take it out
+                  ${words.kept.takeOut}
                 </button>
                 <button
                   class="button"
-                  aria-label="Remove ${title} for good"
+                  aria-label=${words.kept.removeOne(title)}
                   @click=${() => workbook.run(verbs.removeBook, { id })}
                 >
-                  Remove for good
+                  ${words.kept.removeForGood}
                 </button>
               </span>
             </li>`,
@@ -45,7 +44,7 @@ export function bin(workbook: Workbook): void {
             workbook.run(verbs.emptyBin);
           }}
         >
-          Empty the bin
+          ${words.kept.emptyBin}
         </button>
       </div>
     </div>`;

@@ -1,6 +1,7 @@
 import { html } from 'lit-html';
 import { written } from '../kit/written.ts';
 import type { CellChanged, Changed, ComparisonView, SheetChanged } from './view.ts';
+import { words } from '../../words/words.ts';
 
 /** Two states of a book: what stood there, what stands there. */
 export function comparison({ before, after, book, sheets }: ComparisonView) {
@@ -8,13 +9,13 @@ export function comparison({ before, after, book, sheets }: ComparisonView) {
     <p class="compared"><span>${before}</span> → <span>${after}</span></p>
     ${
       book.length + sheets.length === 0
-        ? html`<p class="none">They are the same.</p>`
-        : html`<p class="faint">What was typed, and formulas. Results follow from them.</p>`
+        ? html`<p class="none">${words.kept.same}</p>`
+        : html`<p class="faint">${words.kept.typedOnly}</p>`
     }
     ${
       book.length > 0
         ? html`<section>
-            <h3>The book</h3>
+            <h3>${words.kept.book}</h3>
             ${table(book.map((one) => row(one, one.what)))}
           </section>`
         : ''
@@ -28,7 +29,7 @@ const sheet = ({ title, notes, cells, more }: SheetChanged) =>
     <h3>${title}</h3>
     ${notes.length > 0 ? html`<p>${notes.join('; ')}</p>` : ''}
     ${cells.length > 0 ? table(cells.map((cell) => row(cell, label(cell), cell.notes))) : ''}
-    ${more > 0 ? html`<p class="faint">and ${more} cells more</p>` : ''}
+    ${more > 0 ? html`<p class="faint">${words.kept.moreCells(more)}</p>` : ''}
   </section>`;
 
 const label = ({ what, address }: CellChanged) =>
@@ -38,9 +39,9 @@ const table = (rows: readonly unknown[]) =>
   html`<table class="changes-table">
     <thead>
       <tr>
-        <th scope="col">where</th>
-        <th scope="col">was</th>
-        <th scope="col">is</th>
+        <th scope="col">${words.kept.where}</th>
+        <th scope="col">${words.kept.was}</th>
+        <th scope="col">${words.kept.is}</th>
       </tr>
     </thead>
     <tbody>
@@ -66,4 +67,4 @@ const row = (
   </tr>`;
 
 const value = (text: string) =>
-  text === '' ? html`<span class="faint">nothing</span>` : written(text);
+  text === '' ? html`<span class="faint">${words.kept.nothing}</span>` : written(text);

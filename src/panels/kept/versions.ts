@@ -8,27 +8,24 @@ import type { Shell } from '../frame.ts';
 import type { Workbook } from '../workbook.ts';
 import { comparison } from './comparison.ts';
 import type { VersionEntry } from './view.ts';
+import { words } from '../../words/words.ts';
 
 /** The versions of the open book: what changed, compare, restore. A comparison takes their place. */
 export function versions(workbook: Workbook, shell: Shell): void {
   workbook.run(verbs.endComparison);
   workbook.run(verbs.showVersions);
-  openDialogBox({ title: 'Versions of this book', className: 'wide-box' }, (close) => {
+  openDialogBox({ title: words.kept.versions, className: 'wide-box' }, (close) => {
     const compared = workbook.comparison.value;
     if (compared)
       return html`<div class="box-body">
         <button class="button" @click=${() => workbook.run(verbs.endComparison)}>
-          ${icon(ArrowLeft)} All versions
+          ${icon(ArrowLeft)} ${words.kept.allVersions}
         </button>
         ${comparison(compared)}
       </div>`;
     const { busy, versions: all, trouble } = workbook.versions.value;
     return html`<div class="box-body" aria-busy=${busy}>
-      <p class="faint">
-        One is kept each time you save to a file, after each ten minutes of work, and when you ask
-        for it. Those with a name stay; of the others, all of the last hour, then one an hour for a
-        day, one a day for a month, one a week after that.
-      </p>
+      <p class="faint">${words.kept.versionsHelp}</p>
       ${trouble ? html`<p class="remark" role="alert">${trouble}</p>` : ''}
       ${
         all.length > 0
@@ -37,7 +34,7 @@ export function versions(workbook: Workbook, shell: Shell): void {
             </ul>`
           : busy || trouble
             ? ''
-            : html`<p class="none">None is kept yet.</p>`
+            : html`<p class="none">${words.kept.none}</p>`
       }
       <div class="row end">
         <button
@@ -47,7 +44,7 @@ export function versions(workbook: Workbook, shell: Shell): void {
             shell.open('keep-version');
           }}
         >
-          Keep a version
+          ${words.kept.keep}
         </button>
       </div>
     </div>`;
@@ -65,18 +62,16 @@ function row(
     workbook.run(verbs.compareVersions, { before, after });
   const more = (event: Event) =>
     openMenu(event.currentTarget as HTMLElement, title, [
-      ...(earlier
-        ? [{ name: 'Compare with the one before', run: () => compare(earlier.id, id) }]
-        : []),
+      ...(earlier ? [{ name: words.kept.compareBefore, run: () => compare(earlier.id, id) }] : []),
       {
-        name: 'Open as a book of its own',
+        name: words.kept.openOwn,
         run: () => {
           close();
           workbook.run(verbs.openVersion, { id });
         },
       },
       'line',
-      { name: 'Remove this version', run: () => workbook.run(verbs.removeVersion, { id }) },
+      { name: words.kept.remove, run: () => workbook.run(verbs.removeVersion, { id }) },
     ]);
   return html`<li>
     <div>
@@ -87,24 +82,24 @@ function row(
     <span class="verbs">
       <button
         class="button"
-        aria-label="Compare ${title}, ${when}, with now"
+        aria-label=${words.kept.compare(title, when)}
         @click=${() => compare(id, null)}
       >
-        Compare with now
+        ${words.kept.compareNow}
       </button>
       <button
         class="button"
-        aria-label="Restore ${title}, ${when}"
+        aria-label=${words.kept.restoreOne(title, when)}
         @click=${() => {
           close();
           workbook.run(verbs.restoreVersion, { id });
         }}
       >
-        Restore
+        ${words.kept.restore}
       </button>
       <button
         class="glyph"
-        aria-label="More for ${title}, ${when}"
+        aria-label=${words.kept.more(title, when)}
         aria-haspopup="menu"
         @click=${more}
       >

@@ -7,6 +7,7 @@ import type { Shell } from '../frame.ts';
 import { verbs } from '../verbs.ts';
 import type { KeptEntry, StartView, Workbook } from '../workbook.ts';
 import { pictureOf } from './pictures.ts';
+import { words } from '../../words/words.ts';
 
 /** Where one goes on, or begins. */
 export function startPage(workbook: Workbook, shell: Shell) {
@@ -14,18 +15,15 @@ export function startPage(workbook: Workbook, shell: Shell) {
   const { kept, templates, sample, trouble, damaged, busy } = workbook.start.value;
   return html`<main aria-busy=${busy}>
     <header>
-      <p class="sign">${mark()}<span>Halfstop</span></p>
-      <h1>A lighting workbook</h1>
-      <p>
-        Write down what the meter says. See how far each point is from the plan, in stops, and what
-        closes the gap.
-      </p>
+      <p class="sign">${mark()}<span>${words.start.name}</span></p>
+      <h1>${words.start.what}</h1>
+      <p>${words.start.how}</p>
     </header>
     ${trouble ? html`<p class="remark" role="alert">${trouble}</p>` : ''}
     ${damaged ? unreadable(damaged, workbook) : ''} ${kept.length > 0 ? goOn(kept, workbook) : ''}
     ${aside(workbook, shell)}
     <section aria-labelledby="begin">
-      <h2 id="begin">${kept.length > 0 ? 'or begin' : 'begin'}</h2>
+      <h2 id="begin">${kept.length > 0 ? words.start.begin : words.start.justBegin}</h2>
       <ul class="cards">
         ${templates.map((one) =>
           card(one.id, one.title, one.purpose, () =>
@@ -34,37 +32,29 @@ export function startPage(workbook: Workbook, shell: Shell) {
         )}
         ${
           sample
-            ? card(
-                'harbour-hours',
-                'Harbour Hours',
-                'A sample book to look round in: the light of a documentary in a sail loft and a boat shed.',
-                () => workbook.run(verbs.sample),
+            ? card('harbour-hours', 'Harbour Hours', words.start.sample, () =>
+                workbook.run(verbs.sample),
               )
             : ''
         }
-        ${card('blank', 'Blank book', 'One sheet with nothing in it.', () =>
+        ${card('blank', words.start.blank, words.start.blankHelp, () =>
           workbook.run(verbs.newBook, { template: null }),
         )}
-        ${card(
-          'file',
-          'Open a file',
-          'A book somebody saved, or a sheet of another program: xlsx, ods, CSV.',
-          () => workbook.run(verbs.openFile),
-        )}
+        ${card('file', words.start.open, words.start.openHelp, () => workbook.run(verbs.openFile))}
       </ul>
     </section>
     <footer>
-      Books are kept on this device and nothing is sent anywhere.
-      <button class="link" @click=${() => shell.open('about')}>About and licences</button>
+      ${words.start.kept}
+      <button class="link" @click=${() => shell.open('about')}>${words.start.about}</button>
     </footer>
   </main>`;
 }
 
 function unreadable({ id, reason }: NonNullable<StartView['damaged']>, workbook: Workbook) {
   return html`<p class="remark" role="alert">
-    ${reason} What is kept of it stays as it is.
+    ${reason} ${words.start.staysAsItIs}
     <button class="link" @click=${() => workbook.run(verbs.saveRaw, { id })}>
-      Save it as a file, as it is
+      ${words.start.saveAsItIs}
     </button>
   </p>`;
 }
@@ -75,7 +65,7 @@ const all = signal(false);
 
 function goOn(kept: readonly KeptEntry[], workbook: Workbook) {
   return html`<section aria-labelledby="go-on">
-    <h2 id="go-on">go on where you left off</h2>
+    <h2 id="go-on">${words.start.goOn}</h2>
     <ul class="kept">
       ${(all.value ? kept : kept.slice(0, few)).map(
         (one) =>
@@ -85,8 +75,8 @@ function goOn(kept: readonly KeptEntry[], workbook: Workbook) {
             </button>
             <button
               class="glyph"
-              aria-label="Put ${one.title} in the bin"
-              title="Put in the bin"
+              aria-label=${words.start.toBin(one.title)}
+              title=${words.start.toTheBin}
               @click=${() => workbook.run(verbs.removeBook, { id: one.id })}
             >
               ${icon(Trash2)}
@@ -101,28 +91,32 @@ function goOn(kept: readonly KeptEntry[], workbook: Workbook) {
 function aside(workbook: Workbook, shell: Shell) {
   const { bin, kept } = workbook.start.value;
   const more = kept.length > few && !all.value;
-  const binned = bin.length === 1 ? '1 book' : `${bin.length} books`;
+  const binned = words.start.binHolds(bin.length);
   return html`<p class="aside">
     ${
       more
         ? html`<button class="link" @click=${() => (all.value = true)}>
-            Show all ${kept.length} books
+            ${words.start.showAll(kept.length)}
           </button>`
         : ''
     }
     ${
       bin.length > 0
-        ? html`<button class="link" @click=${() => shell.open('bin')}>Bin: ${binned}</button>`
+        ? html`<button class="link" @click=${() => shell.open('bin')}>
+            ${words.start.bin} ${binned}
+          </button>`
         : ''
     }
     ${
       kept.length > 0
         ? html`<button class="link" @click=${() => workbook.run(verbs.saveArchive)}>
-            Save everything as an archive
+            ${words.start.saveEverything}
           </button>`
         : ''
     }
-    <button class="link" @click=${() => workbook.run(verbs.openArchive)}>Take in an archive</button>
+    <button class="link" @click=${() => workbook.run(verbs.openArchive)}>
+      ${words.start.takeInArchive}
+    </button>
   </p>`;
 }
 

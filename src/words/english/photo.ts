@@ -4,4 +4,5 @@ export const photo = {
   photo: 'Photo',
   takeAway: 'Take this photo away',
   called: (name: string) => `Photo ${name}`,
+  noPicture: 'This is not a picture that the browser can read. Nothing was changed.',
 } as const;

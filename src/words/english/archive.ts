@@ -1,0 +1,19 @@
+import { plural } from './plural.ts';
+
+/** All books in one file. */
+export const archive = {
+  fileName: (day: string) => `Halfstop archive ${day}`,
+  saved: (count: number) =>
+    `Saved ${plural(count, 'book')} with their versions as an archive. The undo history is not in it.`,
+  savedWithout: (count: number, unreadable: string) =>
+    `Saved ${plural(count, 'book')} with their versions as an archive. The undo history is not in it. Left out, because they cannot be read: ${unreadable}.`,
+  taken: (added: number, beside: number, same: number) =>
+    `${[
+      ...(added > 0 ? [`${plural(added, 'book')} taken in`] : []),
+      ...(beside > 0
+        ? [`${plural(beside, 'book')} taken in beside the one that is here in another state`]
+        : []),
+      ...(same > 0 ? [`${plural(same, 'book')} here already`] : []),
+    ].join(', ')}.`,
+  empty: 'The archive is empty.',
+} as const;

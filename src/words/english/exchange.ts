@@ -1,0 +1,43 @@
+import { plural } from './plural.ts';
+
+/** Taking in files of other programs, and writing them. */
+export const exchange = {
+  summary: (name: string, cells: number, formulas: number, sheets: string) =>
+    `${name}: ${String(cells)} cells, ${plural(formulas, 'formula')} kept. Sheets: ${sheets}.`,
+  numbersBy: (count: number, what: string) => `${plural(count, 'number')}, by ${what}`,
+  import: 'Import',
+  reading: (name: string) => `Reading ${name}`,
+  whereTo: 'Where the sheets go',
+  intoBook: 'into this book',
+  newBook: 'as a new book',
+  close: 'Close',
+  decimalOfFile: 'Decimal sign of the file',
+  point: 'point: 0.5',
+  comma: 'comma: 0,5',
+  measures: 'what the numbers measure',
+  columnOf: (sheet: string, column: string) => `${sheet}, column ${column}`,
+  theirFormat: 'their format',
+  wordsAbove: 'the words above',
+  plainNumbers: 'plain numbers',
+  notTaken: 'what cannot be taken',
+  stop: 'Stop',
+  asXlsx: 'The whole book, for most spreadsheet programs.',
+  asOds: 'The whole book, in the open form of ISO 26300.',
+  asCsv: (sheet: string) => `The sheet ${sheet} as shown: a table of text, columns by commas.`,
+  asTsv: 'The same, columns by tabs.',
+  goOnCalculating: 'Formulas that go on calculating',
+  goOnCalculatingHelp:
+    'Our functions are written out as their equations. Those without one go as values, with the formula in a note.',
+  valuesOnly: 'Values only',
+  valuesOnlyHelp: 'What each formula comes to now.',
+  export: 'Export',
+  writing: (title: string) => `Writing ${title}`,
+  form: 'form',
+  formulas: 'formulas',
+  notWritten: 'The book could not be written in this form. It is as it was.',
+  stillReading: 'The file is still being read.',
+  importOf: (name: string) => `Import ${name}`,
+  exported: (title: string, form: string) => `Exported ${title} as ${form}.`,
+  stopped: 'Stopped. Nothing was changed.',
+  tooMuch: 'The file was too much for this device. Nothing was changed.',
+} as const;

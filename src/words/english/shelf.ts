@@ -1,0 +1,22 @@
+/** The books kept on this device. */
+export const shelf = {
+  binTimes: (since: string, until: string) => `since ${since}, until ${until}`,
+  notKept:
+    'What you changed is not kept on this device. Save the book to a file first, or do this once more to leave the changes behind.',
+  nothingKept: 'Nothing is kept of this book.',
+  book: 'Book',
+  savedFile: 'Saved as a file. What is kept here stays as it is.',
+  saving: 'Saving',
+  notSaved: (reason: string) => `Not saved. ${reason}`,
+  saved: (at: string) => `Saved${at}, nothing leaves this device`,
+  halfWritten:
+    'The last change was only half written when this book was kept, so it is left out. Everything before it is here.',
+  damaged:
+    'One change in this book cannot be read. Here is the book up to that change, as a book of its own; the damaged one stays as it is.',
+  damagedBefore:
+    'One change in this book cannot be read. Here is the book that was made of it before, up to that change; the damaged one stays as it is.',
+  inBin: 'This book is in the bin. Take it out of there first.',
+  upToDamage: (title: string) => `${title}, up to the damage`,
+  rename: 'Rename the book',
+  gone: 'This book is no longer kept on this device.',
+} as const;

@@ -1,0 +1,12 @@
+/** The sheets that people start from, as the start page offers them. */
+export const templates = {
+  key: 'Key, fill and background',
+  keyHelp: 'How far each reading is from what was planned, and what closes the gap.',
+  camera: 'Camera',
+  cameraHelp: 'What each camera is set to, what its stop puts at grey, and how they compare.',
+  dimming: 'Tungsten dimming',
+  dimmingHelp:
+    'How warm a tungsten lamp turns as it is dimmed, and how far from the camera’s white.',
+  sun: 'Sun',
+  sunHelp: 'Where the sun stands through the day, and how much light a clear sky gives.',
+} as const;
