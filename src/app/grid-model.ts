@@ -20,11 +20,11 @@ export const narrow = { below: 640, headings: 44, frozenShare: 0.34 };
 export function gridModel(
   desk: Desk,
   room: () => number,
-  shown: () => Id = () => desk.session.state.sheet,
+  sheetId: () => Id = () => desk.session.state.sheet,
 ): GridModel {
   const { book } = desk;
   const { document } = book;
-  const sheet = (): Sheet | undefined => document.sheet(shown());
+  const sheet = (): Sheet | undefined => document.sheet(sheetId());
   const columnProperties = (column: number): LineProperties | undefined => {
     const id = sheet()?.columns.idAt(column);
     return id === undefined ? undefined : sheet()?.columns.properties(id);
@@ -59,7 +59,7 @@ export function gridModel(
     rowLabel: (row) => String(row + 1),
     columnLabel: columnLetters,
     cell(row, column) {
-      const spot = { sheet: shown(), row, column };
+      const spot = { sheet: sheetId(), row, column };
       const cell = cellAtSpot(document, spot);
       const line = columnProperties(column);
       if (!cell && !line?.role) return blank;
@@ -70,7 +70,7 @@ export function gridModel(
       return picture(cell, shown, set, role, desk.remarksAt(spot));
     },
     editText(row, column) {
-      const place = placeAt(document, { sheet: shown(), row, column });
+      const place = placeAt(document, { sheet: sheetId(), row, column });
       return place ? typedText(document, place) : '';
     },
     used: () => ({ rows: sheet()?.rows.length ?? 0, columns: sheet()?.columns.length ?? 0 }),

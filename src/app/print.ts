@@ -90,7 +90,11 @@ export function createPrinting({ grid, locale, desk, now }: PrintParts): Printin
     };
   };
   addEventListener('beforeprint', lay);
-  addEventListener('afterprint', () => putAway());
+  addEventListener('afterprint', () => {
+    putAway();
+    // The browser may print after the call has ended, so what was asked for lasts until here.
+    job = { what: 'sheet' };
+  });
 
   return {
     date,
@@ -106,9 +110,7 @@ export function createPrinting({ grid, locale, desk, now }: PrintParts): Printin
         return { ok: false, reason: words.print.notLoaded };
       }
       job = wanted;
-      // The browser lays and puts away while this call lasts.
       window.print();
-      job = { what: 'sheet' };
       return { ok: true };
     },
   };

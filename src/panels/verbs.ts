@@ -94,6 +94,7 @@ export const gestures: ReadonlySet<string> = new Set([
   'book.openKept',
   'book.removeKept',
   'book.saveRaw',
+  'book.printHandOver',
   'walk.fill',
   'walk.note',
   'walk.notReadable',

@@ -8,7 +8,7 @@ import { words } from '../../words/words.ts';
 const sections = [
   ['book.start', 'book.new', 'book.open', 'book.import', 'walk.open'],
   ['versions.show', 'versions.keep'],
-  ['book.saveFile', 'book.export', 'book.print'],
+  ['book.saveFile', 'book.export', 'book.print', 'book.printAll', 'book.handOver'],
 ] as const;
 
 export function bookMenu(workbook: Workbook, shell: Shell) {

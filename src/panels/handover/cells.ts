@@ -1,0 +1,65 @@
+import { cellAtSpot } from '../../book/look.ts';
+import type { Cell } from '../../book/types.ts';
+import { showCell } from '../views/show.ts';
+import type { Look } from '../views/look.ts';
+import { spelled } from '../kit/spelled.ts';
+
+/** One sheet as the hand-over reads it: cells by row and column, counted from 0. */
+export interface Cells {
+  readonly sheet: string;
+  readonly rows: number;
+  readonly columns: number;
+  at(row: number, column: number): Cell | undefined;
+  /** Words that are only words: a label or a caption. */
+  label(row: number, column: number): string;
+  /** What the cell shows, with its unit; empty where it is blank or waits. */
+  said(row: number, column: number): string;
+}
+
+export function cellsOf(look: Look, sheet: string): Cells {
+  const { document } = look;
+  const found = document.sheet(sheet);
+  const at = (row: number, column: number) => cellAtSpot(document, { sheet, row, column });
+  return {
+    sheet,
+    rows: found?.rows.length ?? 0,
+    columns: found?.columns.length ?? 0,
+    at,
+    label(row, column) {
+      const cell = at(row, column);
+      return cell?.content.kind === 'text' && !cell.role ? cell.content.text.trim() : '';
+    },
+    said(row, column) {
+      const { text, unit, tone } = showCell(look, { sheet, row, column });
+      return tone ? '' : spelled([text, unit].filter(Boolean).join('\u00a0'));
+    },
+  };
+}
+
+/** A row of captions with the rows below it, as long as their first cell has words. */
+export interface Table {
+  readonly head: number;
+  /** Columns by caption, in small letters. */
+  readonly columns: ReadonlyMap<string, number>;
+  readonly rows: readonly number[];
+}
+
+/** The tables of a sheet that have one of these captions. */
+export function tablesWith(cells: Cells, captions: readonly string[]): readonly Table[] {
+  const tables: Table[] = [];
+  for (let head = 0; head < cells.rows; head += 1) {
+    if (cells.label(head, 0) === '') continue;
+    const columns = new Map<string, number>();
+    for (let column = 0; column < cells.columns; column += 1) {
+      const words = cells.label(head, column).toLowerCase();
+      if (words !== '' && !columns.has(words)) columns.set(words, column);
+    }
+    if (!captions.some((caption) => columns.has(caption))) continue;
+    const rows: number[] = [];
+    for (let row = head + 1; row < cells.rows && cells.label(row, 0) !== ''; row += 1)
+      rows.push(row);
+    if (rows.length > 0) tables.push({ head, columns, rows });
+    head += rows.length;
+  }
+  return tables;
+}

@@ -1,0 +1,28 @@
+import type { QuantityName } from '../../../functions/quantities/names.ts';
+import { words } from '../../words/words.ts';
+import type { HandOver } from './gather.ts';
+
+type Told = Omit<HandOver, 'missing'>;
+
+const settings = ['iso', 'time', 'fNumber', 'colourTemperature'] as const satisfies QuantityName[];
+
+/** What a crew would have to ask for, in words. */
+export function missingOf({ camera, points, ratios, rig, colour }: Told): readonly string[] {
+  const { lacks } = words.print;
+  const named = (lost: readonly { label: string }[], say: (names: string) => string) =>
+    lost.length > 0 ? [say(lost.map(({ label }) => label).join(', '))] : [];
+  const has = (quantity: QuantityName) => camera.some((pair) => pair.quantity === quantity);
+  const says = (caption: string) => rig.captions.includes(caption);
+  const { fixture, diffusion } = words.print.rigCaptions;
+  return [
+    ...settings.filter((quantity) => !has(quantity)).map((quantity) => lacks[quantity]),
+    ...named(
+      points.filter(({ reading }) => reading === ''),
+      lacks.readings,
+    ),
+    ...(ratios.length > 0 ? [] : [lacks.ratios]),
+    ...(rig.rows.length > 0 ? [] : [lacks.rig]),
+    ...(says(fixture) && says(diffusion) ? [] : [lacks.diffusion]),
+    ...(colour.rows.some(([, reading]) => reading !== '') ? [] : [lacks.colour]),
+  ];
+}

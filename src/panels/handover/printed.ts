@@ -1,0 +1,108 @@
+import { html, nothing, render } from 'lit-html';
+import { stopsInWords } from '../../../functions/stops/verdictWords.ts';
+import { pageTheme } from '../../figures/kit/theme.ts';
+import { agreementOf } from '../../check/agreement.ts';
+import { judgingPlaces } from '../../check/points.ts';
+import { words } from '../../words/words.ts';
+import { figuresView } from '../figures/gather.ts';
+import { svgOf } from '../figures/svg.ts';
+import { shape } from '../kit/shape.ts';
+import { written } from '../kit/written.ts';
+import { rolesOn } from '../views/foot-view.ts';
+import type { Look } from '../views/look.ts';
+import { pointsOf } from '../views/points.ts';
+import type { Point } from '../workbook.ts';
+import { handOverOf, sheetsToHandOver } from './gather.ts';
+import { handOverPage } from './view.ts';
+
+export interface EndNote {
+  readonly address: string;
+  readonly text: string;
+}
+
+/** Letters of 8 points, whatever the width. */
+const letters = 11;
+
+const judgedOn = (look: Look, id: string): readonly Point[] => {
+  const sheet = look.document.sheet(id);
+  return sheet ? pointsOf(look, judgingPlaces(sheet)) : [];
+};
+
+/** What stands over the cells of a printed sheet. */
+export function layHead(host: HTMLElement, look: Look, id: string): void {
+  const { document } = look;
+  const { title, name, purpose, tolerance } = document.sheet(id)?.properties ?? {};
+  const points = judgedOn(look, id);
+  render(
+    html`<h1>${title || name}</h1>
+      <p>${purpose}</p>
+      ${
+        points.length > 0
+          ? html`<p class="sum">
+              <b>${agreementOf(points).words}</b>, ${words.print.tolerance}
+              ${written(stopsInWords(tolerance ?? document.settings.tolerance))}
+              <span>${points.map((point) => shape(point.shape))}</span>
+            </p>`
+          : nothing
+      }`,
+    host,
+  );
+}
+
+/** What stands under them: figures, notes by their numbers, and what the marks mean. */
+export function layFoot(
+  host: HTMLElement,
+  look: Look,
+  id: string,
+  notes: readonly EndNote[],
+  width: number,
+): void {
+  const said = words.print;
+  const roles = rolesOn(look, id);
+  const shapes = [...new Set(judgedOn(look, id).map((point) => point.shape))];
+  render(
+    html`${
+      roles.length + shapes.length > 0
+        ? html`<ul class="marks">
+            ${roles.map((role) => html`<li><span class="role ${role}"></span>${said.roles[role]}</li>`)}
+            ${roles.length > 0 ? html`<li>${said.result}</li>` : nothing}
+            ${shapes.map((one) => html`<li>${shape(one)} ${said.shapes[one]}</li>`)}
+          </ul>`
+        : nothing
+    }
+    ${figuresView(look, id).map(({ title, kindName, made }) => {
+      const lines = 'reason' in made ? [made.reason] : made.sentences;
+      return html`<figure class="figure">
+        <figcaption>
+          <h3>${title}</h3>
+          ${lines.map((line) => html`<p>${written(line)}</p>`)}
+        </figcaption>
+        ${
+          'reason' in made
+            ? nothing
+            : svgOf(made.draw(pageTheme, { width, letters }), `${kindName}: ${title}`)
+        }
+      </figure>`;
+    })}
+    ${
+      notes.length > 0
+        ? html`<section class="end-notes">
+            <h3>${said.notes}</h3>
+            <ol>
+              ${notes.map(({ address, text }) => html`<li><b>${address}</b> ${text}</li>`)}
+            </ol>
+          </section>`
+        : nothing
+    }`,
+    host,
+  );
+}
+
+/** The hand-over page of a sheet, or of the first that has points; false where there is none. */
+export function layHandOver(host: HTMLElement, look: Look, id: string, date: string): boolean {
+  const sheets = sheetsToHandOver(look);
+  const chosen = sheets.find((sheet) => sheet.id === id) ?? sheets[0];
+  const told = chosen && handOverOf(look, chosen.id);
+  if (told) render(handOverPage(told, date), host);
+  return told !== undefined;
+}

@@ -1,0 +1,114 @@
+import { html, nothing } from 'lit-html';
+import { words } from '../../words/words.ts';
+import { shape } from '../kit/shape.ts';
+import { written } from '../kit/written.ts';
+import type { HandOver, HandOverPoint, Listed, Pair } from './gather.ts';
+
+/** The page itself, for the screen and for paper. */
+export function handOverPage(told: HandOver, date: string) {
+  const said = words.print;
+  const { book, place, purpose, camera, ratios, points, rig, colour, cautions } = told;
+  return html`<article class="handover">
+    <header>
+      <p>${book} · ${said.handover}</p>
+      <h2>${place}</h2>
+      <p>${date} · ${purpose}</p>
+    </header>
+    ${missing(told)} ${part(said.camera, pairs(camera))}
+    ${part(said.points, points.length > 0 ? pointTable(points) : nothing)}
+    ${part(said.ratios, pairs(ratios))} ${part(said.rig, listed(rig))}
+    ${part(said.colour, listed(colour))}
+    ${part(
+      said.cautions,
+      html`<ul>
+        ${[...said.usual, ...cautions].map((line) => html`<li>${line}</li>`)}
+      </ul>`,
+    )}
+    <footer>
+      ${[said.handedOver, said.takenOver].map(
+        (who) => html`<p><b>${who}</b><i>${said.signed}</i></p>`,
+      )}
+    </footer>
+    <p class="as-of">${said.fromBook}</p>
+  </article>`;
+}
+
+const missing = ({ missing: lost }: HandOver) =>
+  lost.length > 0
+    ? html`<p class="lost"><b>${words.print.missing}:</b> ${lost.join('; ')}.</p>`
+    : html`<p class="lost">${words.print.complete}</p>`;
+
+const part = (title: string, content: unknown) =>
+  content === nothing
+    ? nothing
+    : html`<section>
+        <h3>${title}</h3>
+        ${content}
+      </section>`;
+
+const pairs = (all: readonly Pair[]) =>
+  all.length === 0
+    ? nothing
+    : html`<dl>
+        ${all.map(
+          ({ label, text }) =>
+            html`<div>
+              <dt>${label}</dt>
+              <dd>${written(text)}</dd>
+            </div>`,
+        )}
+      </dl>`;
+
+const listed = ({ captions, rows }: Listed) =>
+  rows.length === 0
+    ? nothing
+    : table(
+        captions,
+        rows.map((row) => row.map((text) => written(text))),
+      );
+
+/** Columns in which no point says anything are left out. */
+function pointTable(points: readonly HandOverPoint[]) {
+  const said = words.print;
+  const columns: readonly (readonly [string, (point: HandOverPoint) => string])[] = [
+    [said.wanted, ({ wanted }) => wanted],
+    [said.reading, ({ reading }) => reading],
+    [said.meter, ({ meter }) => meter],
+    [said.light, ({ light }) => light],
+    [said.from, ({ from }) => from],
+  ];
+  const used = columns.filter(([, of]) => points.some((point) => of(point) !== ''));
+  const noted = points.some(({ note }) => note !== '');
+  return table(
+    [said.point, ...used.map(([caption]) => caption), said.verdict, ...(noted ? [said.note] : [])],
+    points.map((point) => [
+      point.label,
+      ...used.map(([, of]) => written(of(point))),
+      point.verdicts.map(
+        (verdict) =>
+          html`<span class="verdict">${shape(verdict.shape)} ${written(verdict.words)}</span>`,
+      ),
+      ...(noted ? [point.note] : []),
+    ]),
+  );
+}
+
+const table = (captions: readonly string[], rows: readonly (readonly unknown[])[]) =>
+  html`<div class="scroll" tabindex="0" role="group" aria-label=${captions[0] ?? ''}>
+    <table>
+      <thead>
+        <tr>
+          ${captions.map((caption) => html`<th scope="col">${caption}</th>`)}
+        </tr>
+      </thead>
+      <tbody>
+        ${rows.map(
+          ([first, ...rest]) =>
+            html`<tr>
+              <th scope="row">${first}</th>
+              ${rest.map((cell) => html`<td>${cell}</td>`)}
+            </tr>`,
+        )}
+      </tbody>
+    </table>
+  </div>`;
