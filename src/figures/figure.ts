@@ -2,6 +2,7 @@ import type { QuantityName } from '../../functions/quantities/names.ts';
 import type { WritingSettings } from '../../functions/quantities/settings.ts';
 import type { Drawing } from './kit/element.ts';
 import type { Theme } from './kit/theme.ts';
+import { words } from '../words/words.ts';
 
 /** What a cell hands to a figure: what it holds, and what that measures. */
 export interface Datum {
@@ -104,7 +105,7 @@ export function defineFigure<Data extends object>({
       const missing = rest.inputs.find(
         ({ name, optional }) => !optional && given.inputs[name] === undefined,
       );
-      if (missing) return { reason: `Say which cells hold “${missing.words}”.` };
+      if (missing) return { reason: words.figures.sayWhich(missing.words) };
       const data = read(given);
       if ('reason' in data) return data;
       return {

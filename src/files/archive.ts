@@ -1,6 +1,7 @@
 import { strFromU8, strToU8, unzipSync, zipSync, type Zippable } from 'fflate';
 import { readBook } from '../book/form/read.ts';
 import type { Json, Refusal } from '../book/types.ts';
+import { words } from '../words/words.ts';
 
 /** Everything that is kept on a device, in one file. */
 export interface Archive {
@@ -34,13 +35,13 @@ const list = 'archive.json';
 /** No archive of ours comes near it; a file made to fill the memory does. */
 const mostBytes = 2 ** 31;
 
-const words = `An archive of Halfstop: every book that was kept on a device, with its versions.
+const readMe = `An archive of Halfstop: every book that was kept on a device, with its versions.
 Each file in books and in versions is a whole book and opens by itself.
 `;
 
 /** The archive as a zip file. The undo history of the books is not in it. */
 export function writeArchive({ made, books, beside }: Archive): Uint8Array<ArrayBuffer> {
-  const files: Zippable = { 'READ ME.txt': strToU8(words) };
+  const files: Zippable = { 'READ ME.txt': strToU8(readMe) };
   const listed = books.map(({ id, title, text, entry, versions }) => {
     const file = `books/${fileName(title)} ${id}.halfstop`;
     files[file] = strToU8(text);
@@ -68,7 +69,7 @@ const fileName = (title: string): string =>
     .replace(/[^\p{L}\p{N} _-]+/gu, ' ')
     .replace(/\s+/g, ' ')
     .trim()
-    .slice(0, 60) || 'Untitled';
+    .slice(0, 60) || words.files.untitled;
 
 /** The archive in a file, every book of it looked over; or one sentence that says what is wrong. */
 export function readArchive(
@@ -79,10 +80,10 @@ export function readArchive(
     const json = listIn(files);
     const text = (path: Json | undefined): string => {
       const file = typeof path === 'string' ? files[path] : undefined;
-      if (!file) throw new Unreadable('The archive lacks one of its files');
+      if (!file) throw new Unreadable(words.archive.lacksFile);
       const content = strFromU8(file);
       const read = readBook(content);
-      if (!read.ok) throw new Unreadable(`A book in the archive is damaged (${read.reason})`);
+      if (!read.ok) throw new Unreadable(words.archive.bookDamaged(read.reason));
       return content;
     };
     const books = objects(json['books']).map((book): ArchivedBook => ({
@@ -101,9 +102,8 @@ export function readArchive(
     );
     return { ok: true, archive: { made: String(json['made']), books, beside } };
   } catch (fault) {
-    const reason =
-      fault instanceof Unreadable ? fault.message : 'The file is not an archive of Halfstop';
-    return { ok: false, reason: `${reason}, so nothing was taken in.` };
+    const reason = fault instanceof Unreadable ? fault.message : words.archive.noArchive;
+    return { ok: false, reason: words.archive.nothingTaken(reason) };
   }
 }
 
@@ -114,7 +114,7 @@ function unpacked(bytes: Uint8Array): Readonly<Record<string, Uint8Array>> {
   return unzipSync(bytes, {
     filter({ originalSize }) {
       sum += originalSize;
-      if (sum > mostBytes) throw new Unreadable('The archive is larger than any of ours');
+      if (sum > mostBytes) throw new Unreadable(words.archive.larger);
       return true;
     },
   });
@@ -123,16 +123,16 @@ function unpacked(bytes: Uint8Array): Readonly<Record<string, Uint8Array>> {
 function listIn(files: Readonly<Record<string, Uint8Array>>): Entry {
   const file = files[list];
   const json = (file ? JSON.parse(strFromU8(file)) : {}) as Entry;
-  if (json['form'] !== form) throw new Unreadable('The file is not an archive of Halfstop');
-  if (json['version'] !== 1) throw new Unreadable('The archive is of a newer Halfstop');
+  if (json['form'] !== form) throw new Unreadable(words.archive.noArchive);
+  if (json['version'] !== 1) throw new Unreadable(words.archive.newer);
   return json;
 }
 
 function objects(json: Json | undefined): readonly Entry[] {
-  if (!Array.isArray(json)) throw new Unreadable('The list in the archive is damaged');
+  if (!Array.isArray(json)) throw new Unreadable(words.archive.listDamaged);
   return (json as readonly Json[]).map((item) => {
     if (typeof item !== 'object' || item === null || Array.isArray(item))
-      throw new Unreadable('The list in the archive is damaged');
+      throw new Unreadable(words.archive.listDamaged);
     return item as Entry;
   });
 }
@@ -140,7 +140,7 @@ function objects(json: Json | undefined): readonly Entry[] {
 function idIn(item: Entry): string {
   const { id } = item;
   if (typeof id !== 'string' || !/^[\w-]{1,40}$/.test(id))
-    throw new Unreadable('The list in the archive is damaged');
+    throw new Unreadable(words.archive.listDamaged);
   return id;
 }
 

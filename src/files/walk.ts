@@ -1,4 +1,5 @@
 import { readTable } from './table.ts';
+import { words } from '../words/words.ts';
 
 /** How a reading of a walk was taken. */
 export type WalkMeter = 'setting' | 'dome' | 'flat' | 'spot' | 'colour';
@@ -61,13 +62,12 @@ export function readWalk(text: string): Walk | { readonly reason: string } {
   const table = readTable(text);
   const [first, ...body] = table?.rows ?? [];
   if (!table || !first) {
-    return { reason: 'This is no table: a walk has a line for each point, with columns.' };
+    return { reason: words.files.noTable };
   }
   const columns = columnsOf(first);
   if (!hasColumns(columns)) {
     return {
-      reason:
-        'The first line of a walk names its columns; "point", "meter" and "reading" are wanted.',
+      reason: words.files.noHead,
     };
   }
   const rows: WalkRow[] = [];
@@ -78,8 +78,8 @@ export function readWalk(text: string): Walk | { readonly reason: string } {
     if (cells.every((text) => text.trim() === '')) continue;
     const written = cell('meter').toLowerCase();
     const meter = meters.find(([pattern]) => pattern.test(written))?.[1];
-    if (!cell('point')) leftOut.push(`Line ${line} names no point.`);
-    else if (!meter) leftOut.push(`Line ${line}: "${cell('meter')}" is no meter known here.`);
+    if (!cell('point')) leftOut.push(words.files.lineNoPoint(line));
+    else if (!meter) leftOut.push(words.files.lineNoMeter(line, cell('meter')));
     else {
       rows.push({
         place: cell('place'),

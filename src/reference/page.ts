@@ -9,6 +9,7 @@ import { units } from '../../functions/quantities/units.ts';
 import { sources, type Source, type SourceName } from '../../functions/sources.ts';
 import { writeExample, type WrittenExample } from './examples.ts';
 import { signatureOf, whenLeftOut } from './signature.ts';
+import { words } from '../words/words.ts';
 
 /** What the reference says of one function, as data: the written page and the one in the app show it alike. */
 export interface FunctionPage {
@@ -111,33 +112,33 @@ function lineOf(parameter: Parameter): ParameterLine {
   return {
     ...{ name, help },
     takes: takenWords(parameter),
-    allowed: domain === undefined || domain.says === 'any number' ? '' : domain.says,
+    allowed: domain === undefined || domain.says === words.reference.anyNumber ? '' : domain.says,
     ...(usual && { usual: `${usual.says} (${usual.source})` }),
     ...(leftOut !== undefined && { leftOut }),
   };
 }
 
 const openings: Partial<Record<ParameterKind, string>> = {
-  level: 'any level of light, in lx, cd/m², cd or lm',
-  receptor: '"dome", "flat" or a constant C, in lx·s·ISO',
-  anything: 'anything',
-  table: 'a table',
+  level: words.reference.anyLevel,
+  receptor: words.reference.aReceptor,
+  anything: words.reference.anything,
+  table: words.reference.aTable,
 };
 
 function takenWords({ quantity, kinds, range, repeats }: Parameter): string {
   const one = kinds
-    ? kinds.map(quantityWords).join('; or ')
+    ? kinds.map(quantityWords).join(words.reference.either)
     : (openings[quantity] ?? quantityWords(quantity as keyof typeof units));
   if (!range) return one;
-  return `${one}: a range${repeats ? ', or one after the other' : ''}`;
+  return repeats ? words.reference.rangeOrList(one) : words.reference.rangeOf(one);
 }
 
 /** A sign such as × or : 1 is no unit to name, nor is one that the words name already. */
 function quantityWords(quantity: keyof typeof units): string {
-  const { words, base } = units[quantity];
-  return /^[a-z°µ]/i.test(base) && !words.includes(base) ? `${words}, in ${base}` : words;
+  const { words: name, base } = units[quantity];
+  return /^[a-z°µ]/i.test(base) && !name.includes(base) ? words.reference.inUnit(name, base) : name;
 }
 
 function resultWords({ result }: AnyDefinition): string {
-  return typeof result === 'string' ? quantityWords(result) : `as ${result.as}`;
+  return typeof result === 'string' ? quantityWords(result) : words.reference.as(result.as);
 }

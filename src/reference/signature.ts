@@ -1,9 +1,10 @@
 import type { AnyDefinition, BookDefaults, Parameter } from '../../functions/define.ts';
+import { words } from '../words/words.ts';
 
 const ofTheBook: Readonly<Record<keyof BookDefaults, string>> = {
-  receptor: 'the book’s receptor',
-  continuousShare: 'the book’s continuous share',
-  tolerance: 'the sheet’s tolerance',
+  receptor: words.reference.bookReceptor,
+  continuousShare: words.reference.bookShare,
+  tolerance: words.reference.sheetTolerance,
 };
 
 /** What a parameter is when it is left out, in words; undefined where it may not be. */

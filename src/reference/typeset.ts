@@ -1,5 +1,6 @@
 import { abbreviate } from './abbreviate.ts';
 import { termOf, type Term } from './term.ts';
+import { words } from '../words/words.ts';
 
 /** Mathematics as it stands on paper. */
 export type Typeset =
@@ -161,16 +162,16 @@ const spelled: Readonly<Record<string, string>> = {
 /** How functions of spreadsheets are printed; those left out are written as they are called. */
 const printed: Readonly<Record<string, (of: Typeset) => Typeset>> = {
   PI: () => sign('π'),
-  NA: () => word('no answer'),
+  NA: () => word(words.reference.noAnswer),
   SQRT: (of) => ({ kind: 'root', of }),
   ABS: (of) => fenced('size', of),
   INT: (of) => fenced('floor', of),
   ROUNDUP: (of) => fenced('ceiling', of),
-  ROUND: (of) => row(called('round'), fenced('brackets', of)),
+  ROUND: (of) => row(called(words.reference.round), fenced('brackets', of)),
   LOG10: (of) => row({ kind: 'logarithm', base: '10' }, fenced('brackets', of)),
   SUM: (of) => row(sign('Σ'), of),
   SUMSQ: (of) => row(sign('Σ'), { kind: 'power', base: of, exponent: number(2) }),
-  COUNT: (of) => row(called('number of'), of),
+  COUNT: (of) => row(called(words.reference.numberOf), of),
 };
 
 function call(name: string, of: readonly Term[], flat: boolean): Printed {
@@ -196,7 +197,11 @@ function condition(term: Term): Typeset {
   if (term.kind === 'binary' && term.operator === '=' && term.right.kind === 'number') {
     const { left, right } = term;
     const asked = left.kind === 'call' && left.name === 'COUNT' ? left.of[0] : undefined;
-    if (asked) return row(typeset(asked), called(right.value === 0 ? 'is left out' : 'is given'));
+    if (asked)
+      return row(
+        typeset(asked),
+        called(right.value === 0 ? words.reference.isLeftOut : words.reference.isGiven),
+      );
   }
   return typeset(term);
 }

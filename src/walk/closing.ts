@@ -4,6 +4,7 @@ import type { WritingSettings } from '../../functions/quantities/settings.ts';
 import { isError } from '../../functions/values.ts';
 import type { CellValue } from '../engine/types.ts';
 import type { Verdict } from '../check/verdicts.ts';
+import { words } from '../words/words.ts';
 
 /** What the row of a point says, by its captions in small letters. */
 export type RowSays = (caption: string) => CellValue;
@@ -26,7 +27,7 @@ export function closing(
   if (off?.scale !== 'stops' || !isOff || !Number.isFinite(off.by)) return '';
   // A small lamp’s light goes with the square of its distance.
   const distance = write('factor', 2 ** (off.by / 2), writing);
-  return `${way(-off.by, writing)}, or ${distance} its distance.`;
+  return words.walk.orDistance(way(-off.by, writing), distance);
 }
 
 function counted(says: RowSays, light: number, writing: WritingSettings): string {
@@ -43,14 +44,14 @@ function counted(says: RowSays, light: number, writing: WritingSettings): string
     ...told('stands at', 'new distance', 'length'),
     ...told('output now', 'new output', 'share'),
   ];
-  return `${ways.join(', or ')}.`;
+  return words.walk.either(ways);
 }
 
 /** "Down 0.47 stop: × 0.72 its light". */
 function way(stops: number, writing: WritingSettings): string {
   const amount = write('stops', Math.abs(stops), writing).replace(/^\+/, '');
   const factor = write('factor', 2 ** stops, writing);
-  return `${stops < 0 ? 'Down' : 'Up'} ${amount}: ${factor} its light`;
+  return stops < 0 ? words.walk.down(amount, factor) : words.walk.up(amount, factor);
 }
 
 /** Number and unit stay on one line. */

@@ -20,14 +20,14 @@ import {
   notReadable,
 } from './entries.ts';
 import { addPoint, fillWalk } from './fill.ts';
+import { words } from '../words/words.ts';
 
-const noPoints =
-  'This sheet has no points to take readings. Add the sheet Key, fill and background first.';
+const noPoints = words.walk.noPoints;
 
 /** Takes a walk of readings, as CSV or copied text, into the points of the sheet in view. */
 export const takeIn: Command<{ readonly text: string }> = {
   id: 'walk.takeIn',
-  name: 'Take in a walk of readings',
+  name: words.walk.takeIn,
   group: 'book',
   run(context, { text }) {
     const walk = readWalk(text);
@@ -42,7 +42,7 @@ export const takeIn: Command<{ readonly text: string }> = {
 /** A row for another point below the last one, counted like it. */
 export const anotherPoint: Command = {
   id: 'walk.addPoint',
-  name: 'Add a point',
+  name: words.walk.addPoint,
   group: 'rows',
   search: ['new point', 'reading', 'row'],
   unavailable: (context) => (takesWalks(context) ? undefined : noPoints),
@@ -51,7 +51,7 @@ export const anotherPoint: Command = {
       context.book.document,
       context.means,
       sheetInView(context).id,
-      'New point',
+      words.walk.newPoint,
     );
     const outcome = carryOut(context, made);
     const at = row === undefined ? -1 : sheetInView(context).rows.indexOf(row);

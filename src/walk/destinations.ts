@@ -3,6 +3,7 @@ import type { Document, Id } from '../book/types.ts';
 import type { Walk, WalkRow } from '../files/walk.ts';
 import { readCameraSettings } from './cameraSettings.ts';
 import { beside, findTable, nameOfRow, type SheetTable } from './tables.ts';
+import { words } from '../words/words.ts';
 
 export type TableName = 'point' | 'spot reading' | 'colour';
 
@@ -63,8 +64,7 @@ export function destinationsOf(document: Document, sheet: Id, walk: Walk): Desti
     setting(row) {
       if (row.point.toLowerCase() !== 'camera') return setting(row.point, row.reading);
       const camera = readCameraSettings(`${row.reading}, ${row.note}`, walk.decimal);
-      for (const part of camera.leftOut)
-        leftOut.push(`Line ${row.line}: "${part}" found no place.`);
+      for (const part of camera.leftOut) leftOut.push(words.walk.partNoPlace(row.line, part));
       return camera.settings.every(({ label, typed }) => setting(label, typed));
     },
     spot(row) {
@@ -105,7 +105,7 @@ export function destinationsOf(document: Document, sheet: Id, walk: Walk): Desti
     const taken = takers[row.meter](row);
     if (taken) readings += 1;
     else if (row.reading === '') waiting.push(row.point);
-    else leftOut.push(`Line ${row.line}: ${row.point} found no place on this sheet.`);
+    else leftOut.push(words.walk.pointNoPlace(row.line, row.point));
   }
   return { texts, tables, leftOut, waiting, readings };
 }

@@ -9,6 +9,7 @@ import { carryOut, doSteps } from '../commands/doing.ts';
 import { addPoint } from './fill.ts';
 import { captionsOf } from './standing.ts';
 import { nameOfRow } from './tables.ts';
+import { words } from '../words/words.ts';
 
 /** What Walk changes, each as one gesture that undo names by its point: "Walk: Fill side of face". */
 
@@ -17,7 +18,7 @@ interface AtPoint {
 }
 
 const pointOf = (document: Document, { sheet, row, column }: Spot): string =>
-  rowCaption(document, sheet, row, column) || `row ${row + 1}`;
+  rowCaption(document, sheet, row, column) || words.walk.row(row + 1);
 
 function put(context: Context, entries: readonly Entry[], label: string): Outcome {
   const entered = enter(context.book.document, context.means, entries, { label });
@@ -27,10 +28,10 @@ function put(context: Context, entries: readonly Entry[], label: string): Outcom
 /** A reading as the meter says it; an empty text takes it away. */
 export const fillReading: Command<AtPoint & { readonly text: string }> = {
   id: 'walk.fill',
-  name: 'Walk: fill in a reading',
+  name: words.walk.fill,
   group: 'book',
   run: (context, { spot, text }) =>
-    put(context, [{ ...spot, text }], `Walk: ${pointOf(context.book.document, spot)}`),
+    put(context, [{ ...spot, text }], words.walk.filled(pointOf(context.book.document, spot))),
 };
 
 /** Where the note on a point stands: in its row under "Note", else on the reading itself. */
@@ -49,11 +50,11 @@ export function noteOn(document: Document, spot: Spot): string {
 
 export const noteOnPoint: Command<AtPoint & { readonly text: string }> = {
   id: 'walk.note',
-  name: 'Walk: note on a point',
+  name: words.walk.note,
   group: 'book',
   run(context, { spot, text }) {
     const { document } = context.book;
-    const label = `Walk: note on ${pointOf(document, spot)}`;
+    const label = words.walk.noteOf(pointOf(document, spot));
     const note = text.trim();
     if (note === noteOn(document, spot)) return done;
     const at = noteSpot(document, spot);
@@ -67,21 +68,21 @@ export const noteOnPoint: Command<AtPoint & { readonly text: string }> = {
 /** Words that would be read as a formula or a number are kept as words. */
 const asWords = (note: string): string => (/^[='+\-\d]/.test(note) ? `'${note}` : note);
 
-const unreadable = 'not readable';
+const unreadable = words.walk.notReadable;
 
 /** A point that no meter reaches: its reading goes, and its note says so. */
 export const notReadable: Command<AtPoint> = {
   id: 'walk.notReadable',
-  name: 'Walk: a point cannot be read',
+  name: words.walk.cannotBeRead,
   group: 'book',
   run(context, { spot }) {
     const { document } = context.book;
-    const label = `Walk: ${pointOf(document, spot)} not readable`;
+    const label = words.walk.notReadableAt(pointOf(document, spot));
     const at = noteSpot(document, spot);
     if (at) {
       const before = noteOn(document, spot);
-      const words = before.includes(unreadable) ? [before] : [before, unreadable];
-      const text = words.filter(Boolean).join(', ');
+      const notes = before.includes(unreadable) ? [before] : [before, unreadable];
+      const text = notes.filter(Boolean).join(', ');
       const entries = [
         { ...spot, text: '' },
         { ...at, text: asWords(text) },
@@ -120,11 +121,11 @@ export const meterAtPoint: Command<
   AtPoint & { readonly receptor: Receptor; readonly isFirstRound: boolean }
 > = {
   id: 'walk.meter',
-  name: 'Walk: dome or flat at a point',
+  name: words.walk.meter,
   group: 'book',
   run(context, { spot, receptor, isFirstRound }) {
     const { document } = context.book;
-    const label = `Walk: ${receptor} at ${pointOf(document, spot)}`;
+    const label = words.walk.meterAt(receptor, pointOf(document, spot));
     const at = meterOf(document, spot, isFirstRound)?.at;
     if (at) return put(context, [{ ...at, text: receptor }], label);
     const region = { ...spot, top: spot.row, left: spot.column, height: 1, width: 1 };
@@ -135,27 +136,32 @@ export const meterAtPoint: Command<
 /** A photo of the point goes with its reading. */
 export const photoAtPoint: Command<AtPoint & { readonly photo: Photo }> = {
   id: 'walk.photo',
-  name: 'Walk: photo of a point',
+  name: words.walk.photoName,
   group: 'book',
   run: (context, { spot, photo }) =>
-    putPhotos(context, spot, [...photosAt(context, spot, photo), photo], 'photo of'),
+    putPhotos(context, spot, [...photosAt(context, spot, photo), photo], words.walk.photoOf),
 };
 
 export const dropPhoto: Command<AtPoint & { readonly photo: Photo }> = {
   id: 'walk.dropPhoto',
-  name: 'Walk: take a photo away',
+  name: words.walk.dropPhoto,
   group: 'book',
   run: (context, { spot, photo }) =>
-    putPhotos(context, spot, photosAt(context, spot, photo), 'take away a photo of'),
+    putPhotos(context, spot, photosAt(context, spot, photo), words.walk.dropPhotoOf),
 };
 
 /** The photos of a cell but for one. */
 const photosAt = ({ book }: Context, spot: Spot, { hash }: Photo): readonly Photo[] =>
   (cellAtSpot(book.document, spot)?.photos ?? []).filter((one) => one.hash !== hash);
 
-function putPhotos(context: Context, spot: Spot, photos: readonly Photo[], what: string): Outcome {
+function putPhotos(
+  context: Context,
+  spot: Spot,
+  photos: readonly Photo[],
+  labelled: (point: string) => string,
+): Outcome {
   const { document } = context.book;
-  const label = `Walk: ${what} ${pointOf(document, spot)}`;
+  const label = labelled(pointOf(document, spot));
   const region = { ...spot, top: spot.row, left: spot.column, height: 1, width: 1 };
   const patch = { photos: photos.length > 0 ? photos : null };
   return carryOut(context, describeCells(document, context.means, [region], patch, label));
@@ -164,7 +170,7 @@ function putPhotos(context: Context, spot: Spot, photos: readonly Photo[], what:
 /** A point more in the table of the one at hand, and the way to it. */
 export const nextPoint: Command<AtPoint & { readonly name: string }> = {
   id: 'walk.addNamed',
-  name: 'Walk: add a point',
+  name: words.walk.addNamed,
   group: 'book',
   run(context, { spot, name }) {
     const { document } = context.book;

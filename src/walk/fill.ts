@@ -17,6 +17,7 @@ import type {
 import type { Walk } from '../files/walk.ts';
 import { findTable } from './tables.ts';
 import { destinationsOf, type Destinations, type TableName } from './destinations.ts';
+import { words } from '../words/words.ts';
 
 /** A transaction that takes a walk into a sheet, and a sentence that says what came in. */
 export interface Filling {
@@ -27,7 +28,7 @@ export interface Filling {
 /** Takes a walk of readings into a sheet of points, as one gesture. Points it does not have get rows. */
 export function fillWalk(document: Document, means: Means, sheetId: Id, walk: Walk): Filling {
   const sheet = document.sheet(sheetId);
-  if (!sheet) return { made: refused('The sheet is no longer in the book.'), says: '' };
+  if (!sheet) return { made: refused(words.walk.sheetGone), says: '' };
   const destinations = destinationsOf(document, sheetId, walk);
   const under = { ...document.settings, decimal: walk.decimal };
   const filling = new Filler(means, sheet, destinations.tables);
@@ -42,7 +43,7 @@ export function fillWalk(document: Document, means: Means, sheetId: Id, walk: Wa
     if ('reason' in read) unread.push(`${text}: ${read.reason}`);
     else filling.put(at, columnId, withEntry(cell, read.entered));
   }
-  const label = `Take in a walk of ${walk.rows.length} lines`;
+  const label = words.walk.takeInLines(walk.rows.length);
   return {
     made: { ok: true, transaction: { label, steps: filling.steps() } },
     says: sentence(destinations, unread),
@@ -58,18 +59,18 @@ export function addPoint(
   table = findTable(document, sheetId, 'point'),
 ): { readonly made: Made; readonly row: Id | undefined } {
   const sheet = document.sheet(sheetId);
-  if (!sheet || !table) return { made: refused('The sheet has no points.'), row: undefined };
+  if (!sheet || !table) return { made: refused(words.walk.noPointsOnSheet), row: undefined };
   const filling = new Filler(means, sheet, new Map([['point', table]]));
   const row = filling.rowFor('point', name);
   return {
-    made: { ok: true, transaction: { label: 'Add a point', steps: filling.steps() } },
+    made: { ok: true, transaction: { label: words.walk.addPoint, steps: filling.steps() } },
     row,
   };
 }
 
 function sentence({ readings, waiting, leftOut }: Destinations, unread: readonly string[]): string {
-  const parts = [`${readings} lines of the walk came in.`];
-  if (waiting.length > 0) parts.push(`Still without a reading: ${waiting.join(', ')}.`);
+  const parts = [words.walk.cameIn(readings)];
+  if (waiting.length > 0) parts.push(words.walk.stillWithout(waiting.join(', ')));
   return [...parts, ...leftOut, ...unread].join(' ');
 }
 

@@ -2,6 +2,7 @@ import type { Spot } from '../book/look.ts';
 import { spotOf } from '../book/look.ts';
 import type { Cell, Document, Id, Place, Sheet } from '../book/types.ts';
 import { columnCaption, rowCaption } from '../check/captions.ts';
+import { words } from '../words/words.ts';
 
 /** One cell that is filled on the day: a point, and what is metered there. */
 export interface WalkReading {
@@ -66,7 +67,8 @@ function rowsOf(document: Document, sheet: Sheet): readonly (readonly Found[])[]
     const place = { sheet: sheet.id, row, column };
     const spot = spotOf(document, place);
     if (!spot) continue;
-    const label = rowCaption(document, sheet.id, spot.row, spot.column) || `Row ${spot.row + 1}`;
+    const label =
+      rowCaption(document, sheet.id, spot.row, spot.column) || words.walk.rowName(spot.row + 1);
     const caption = columnCaption(document, sheet.id, spot.row, spot.column);
     rows.set(spot.row, [...(rows.get(spot.row) ?? []), { place, spot, label, caption, cell }]);
   }

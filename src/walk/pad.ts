@@ -2,6 +2,7 @@ import { units } from '../../functions/quantities/units.ts';
 import { workbookUnit } from '../../functions/quantities/index.ts';
 import type { QuantityName } from '../../functions/quantities/names.ts';
 import type { WritingSettings } from '../../functions/quantities/settings.ts';
+import { words } from '../words/words.ts';
 
 /** A key under the thumb. What it does to the text is `press`. */
 export type PadKey =
@@ -27,12 +28,12 @@ export interface Pad {
 /** Whole stops that meters show; exactly, powers of the root of two. */
 const marks = ['0.7', '1', '1.4', '2', '2.8', '4', '5.6', '8', '11', '16', '22', '32'];
 
-const erase: PadKey = { does: 'erase', says: 'Erase' };
-const sign: PadKey = { does: 'sign', says: 'Plus or minus' };
+const erase: PadKey = { does: 'erase', says: words.walk.erase };
+const sign: PadKey = { does: 'sign', says: words.walk.plusOrMinus };
 const type = (text: string, says = text): PadKey => ({ does: 'type', text, says });
 const part = (text: string, says = text): PadKey => ({ does: 'part', text, says });
 
-const even = part('', 'even');
+const even = part('', words.walk.even);
 const parts: Readonly<Record<Exclude<WritingSettings['fNumbers'], 'decimals'>, PadKey[]>> = {
   thirds: [even, part(' 1/3', '+ 1/3'), part(' 2/3', '+ 2/3')],
   halves: [even, part(' 1/2', '+ 1/2')],
@@ -73,7 +74,7 @@ export function padFor(quantity: QuantityName | undefined, writing: WritingSetti
     quantity,
     wheel: false,
     columns: beside.length > 0 ? 4 : 3,
-    rows: [...digits, [type(writing.decimal, 'Decimal sign'), type('0'), erase]],
+    rows: [...digits, [type(writing.decimal, words.walk.decimalSign), type('0'), erase]],
     unit: offered[0] ?? '',
   };
 }

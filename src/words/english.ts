@@ -11,6 +11,9 @@ import { contents } from './english/contents.ts';
 import { engine } from './english/engine.ts';
 import { entry } from './english/entry.ts';
 import { exchange } from './english/exchange.ts';
+import { falloff } from './english/falloff.ts';
+import { figures } from './english/figures.ts';
+import { files } from './english/files.ts';
 import { find } from './english/find.ts';
 import { fixtures } from './english/fixtures.ts';
 import { format } from './english/format.ts';
@@ -21,11 +24,14 @@ import { kept } from './english/kept.ts';
 import { keyboard } from './english/keyboard.ts';
 import { kinds } from './english/kinds.ts';
 import { kit } from './english/kit.ts';
+import { ladder } from './english/ladder.ts';
 import { names } from './english/names.ts';
 import { page } from './english/page.ts';
 import { photo } from './english/photo.ts';
+import { photometric } from './english/photometric.ts';
 import { print } from './english/print.ts';
 import { quantity } from './english/quantity.ts';
+import { reference } from './english/reference.ts';
 import { remarks } from './english/remarks.ts';
 import { settings } from './english/settings.ts';
 import { sheet } from './english/sheet.ts';
@@ -36,6 +42,7 @@ import { storage } from './english/storage.ts';
 import { target } from './english/target.ts';
 import { templates } from './english/templates.ts';
 import { versions } from './english/versions.ts';
+import { walk } from './english/walk.ts';
 
 /** Everything the product says, in English: one file for each part of the house. */
 export const english = {
@@ -52,6 +59,9 @@ export const english = {
   engine,
   entry,
   exchange,
+  falloff,
+  figures,
+  files,
   find,
   fixtures,
   format,
@@ -62,11 +72,14 @@ export const english = {
   keyboard,
   kinds,
   kit,
+  ladder,
   names,
   page,
   photo,
+  photometric,
   print,
   quantity,
+  reference,
   remarks,
   settings,
   sheet,
@@ -77,4 +90,5 @@ export const english = {
   target,
   templates,
   versions,
+  walk,
 } as const;

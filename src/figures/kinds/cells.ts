@@ -1,5 +1,6 @@
 import type { QuantityName } from '../../../functions/quantities/names.ts';
 import type { Block, Datum, Given, Undrawn } from '../figure.ts';
+import { words } from '../../words/words.ts';
 
 /** The number of a single cell; undefined where it was not given or waits. */
 export function numberIn({ inputs }: Given, name: string): number | undefined {
@@ -13,15 +14,12 @@ export const quantityIn = (block: Block | undefined): QuantityName | undefined =
   block?.flat().find(({ value, quantity }) => typeof value === 'number' && quantity)?.quantity;
 
 /** A number above zero, or why there is none: what the cell itself says, else what it should be. */
-export function positiveIn(given: Given, name: string, words: string): number | Undrawn {
+export function positiveIn(given: Given, name: string, what: string): number | Undrawn {
   const datum = given.inputs[name]?.[0]?.[0];
   const value = numberOf(datum);
   if (value !== undefined && value > 0) return value;
-  if (datum?.reason !== undefined) return { reason: `${words}: ${datum.reason}` };
+  if (datum?.reason !== undefined) return { reason: `${what}: ${datum.reason}` };
   return {
-    reason:
-      value === undefined
-        ? `${words} is empty or no number.`
-        : `${words} must be above zero to be drawn.`,
+    reason: value === undefined ? words.falloff.empty(what) : words.falloff.aboveZero(what),
   };
 }

@@ -2,33 +2,34 @@ import { defineFigure } from '../figure.ts';
 import { describeFalloff } from './falloff/describe.ts';
 import { drawFalloff } from './falloff/draw.ts';
 import { reaches, readFalloff } from './falloff/read.ts';
+import { words } from '../../words/words.ts';
 
 /** How the light of one source falls off with distance, and how deep it may be called even. */
 export const falloff = defineFigure({
   kind: 'falloff',
-  name: 'Falloff with distance',
-  summary: 'What a source gives nearer and farther, and the depth that stays within tolerance.',
+  name: words.falloff.title,
+  summary: words.falloff.what,
   inputs: [
     {
       name: 'lux',
-      words: 'Light at the mark',
-      help: 'What this source alone gives there.',
+      words: words.falloff.light,
+      help: words.falloff.lightHelp,
       shape: 'single',
       quantities: ['illuminance'],
       captions: [/own/i, /alone/i, /light|lux/i],
     },
     {
       name: 'mark',
-      words: 'Distance of the mark',
-      help: 'From the face or the lamp to where the light was metered.',
+      words: words.falloff.distance,
+      help: words.falloff.distanceHelp,
       shape: 'single',
       quantities: ['length'],
       captions: [/stand/i, /distance|away/i],
     },
     {
       name: 'width',
-      words: 'Width of the lit face',
-      help: 'Width and height together draw a matt, evenly lit face beside the inverse square.',
+      words: words.falloff.width,
+      help: words.falloff.widthHelp,
       shape: 'single',
       quantities: ['length'],
       optional: true,
@@ -36,7 +37,7 @@ export const falloff = defineFigure({
     },
     {
       name: 'height',
-      words: 'Height of the lit face',
+      words: words.falloff.height,
       help: '',
       shape: 'single',
       quantities: ['length'],
@@ -44,7 +45,7 @@ export const falloff = defineFigure({
       captions: [/height|high/i],
     },
   ],
-  options: [{ name: 'reach', words: 'Shows', choices: reaches }],
+  options: [{ name: 'reach', words: words.falloff.shows, choices: reaches }],
   read: readFalloff,
   describe: describeFalloff,
   draw: drawFalloff,

@@ -2,32 +2,33 @@ import { defineFigure } from '../figure.ts';
 import { describeLadder } from './ladder/describe.ts';
 import { drawLadder } from './ladder/draw.ts';
 import { readLadder, zeroNames } from './ladder/read.ts';
+import { words } from '../../words/words.ts';
 
 /** Each point of a table of readings against the key, and against what the camera holds. */
 export const ladder = defineFigure({
   kind: 'ladder',
-  name: 'Ladder of stops',
-  summary: 'Where each point stands, where it was wanted, and what the camera holds.',
+  name: words.ladder.title,
+  summary: words.ladder.what,
   inputs: [
     {
       name: 'points',
-      words: 'Points',
-      help: 'Names of the points, one a row.',
+      words: words.ladder.points,
+      help: words.ladder.pointsHelp,
       shape: 'rows',
       captions: [/point|place|spot/i],
     },
     {
       name: 'read',
-      words: 'Read',
-      help: 'What was read, beside the names: stops, f-numbers or levels.',
+      words: words.ladder.read,
+      help: words.ladder.readHelp,
       shape: 'rows',
       quantities: ['stops', 'fNumber', 'illuminance', 'luminance'],
       captions: [/^from/i, /read/i],
     },
     {
       name: 'wanted',
-      words: 'Wanted',
-      help: 'What was wanted there, in the same way.',
+      words: words.ladder.wanted,
+      help: words.ladder.wantedHelp,
       shape: 'rows',
       quantities: ['stops', 'fNumber', 'illuminance', 'luminance'],
       optional: true,
@@ -35,8 +36,8 @@ export const ladder = defineFigure({
     },
     {
       name: 'level',
-      words: 'What zero is',
-      help: 'The key’s f-number, the taking stop, or the level of grey. Needed for readings that are no stops.',
+      words: words.ladder.level,
+      help: words.ladder.levelHelp,
       shape: 'single',
       quantities: ['fNumber', 'illuminance', 'luminance'],
       optional: true,
@@ -44,8 +45,8 @@ export const ladder = defineFigure({
     },
     {
       name: 'above',
-      words: 'Camera holds above grey',
-      help: 'In stops.',
+      words: words.ladder.above,
+      help: words.ladder.inStops,
       shape: 'single',
       quantities: ['stops'],
       optional: true,
@@ -53,8 +54,8 @@ export const ladder = defineFigure({
     },
     {
       name: 'below',
-      words: 'Camera holds below grey',
-      help: 'In stops.',
+      words: words.ladder.below,
+      help: words.ladder.inStops,
       shape: 'single',
       quantities: ['stops'],
       optional: true,
@@ -62,8 +63,8 @@ export const ladder = defineFigure({
     },
     {
       name: 'greySits',
-      words: 'Grey sits at',
-      help: 'How far from its usual place the camera puts grey, in stops.',
+      words: words.ladder.grey,
+      help: words.ladder.greyHelp,
       shape: 'single',
       quantities: ['stops'],
       optional: true,
@@ -71,29 +72,29 @@ export const ladder = defineFigure({
     },
     {
       name: 'zeroFromGrey',
-      words: 'Zero stands from grey',
-      help: 'How far the zero of the ladder is from what the taking stop puts at grey, in stops.',
+      words: words.ladder.zeroFromGrey,
+      help: words.ladder.zeroFromGreyHelp,
       shape: 'single',
       quantities: ['stops'],
       optional: true,
     },
     {
       name: 'signal',
-      words: 'Signal level',
-      help: 'Your own table: stops from grey in its first column, the signal there in its second.',
+      words: words.ladder.signal,
+      help: words.ladder.signalHelp,
       shape: 'pairs',
       optional: true,
       captions: [/signal/i],
     },
   ],
   options: [
-    { name: 'zero', words: 'Zero is the', choices: zeroNames },
+    { name: 'zero', words: words.ladder.zero, choices: zeroNames },
     {
       name: 'order',
-      words: 'Order',
+      words: words.ladder.order,
       choices: [
-        { value: 'sheet', words: 'as on the sheet' },
-        { value: 'brightest', words: 'brightest first' },
+        { value: 'sheet', words: words.ladder.asOnSheet },
+        { value: 'brightest', words: words.ladder.brightest },
       ],
     },
   ],

@@ -1,6 +1,6 @@
 import { element, markup, type Drawing } from './element.ts';
 import { fileTheme } from './theme.ts';
-import { words } from './words.ts';
+import { lettering } from './words.ts';
 
 const margin = 16;
 
@@ -25,7 +25,7 @@ export function svgFile(drawing: Drawing, title: string, sentences: readonly str
     element('title', {}, title),
     element('desc', {}, sentences.join(' ')),
     element('rect', { width, height, fill: sheet }),
-    words(margin, margin + 16, title, { fill: ink, size: 17, weight: 600 }),
+    lettering(margin, margin + 16, title, { fill: ink, size: 17, weight: 600 }),
     element('g', { transform: `translate(${margin} ${margin + head})` }, ...drawing.children),
   );
   return `<?xml version="1.0" encoding="UTF-8"?>\n${markup(root)}\n`;

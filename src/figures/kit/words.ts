@@ -6,6 +6,7 @@ import { writeQuantity } from '../../../functions/quantities/write.ts';
 import { writeNumber } from '../../../functions/quantities/writing/number.ts';
 import type { WritingFormat } from '../../../functions/quantities/writing/written.ts';
 import { element, type Drawn } from './element.ts';
+import { words } from '../../words/words.ts';
 
 /** A value in the units of the book, thirds as figures that every typeface has. */
 export function said(
@@ -51,7 +52,7 @@ export interface WordsLook {
 }
 
 /** One line of text at a baseline. Fractions are marked, for typefaces that can set them. */
-export function words(x: number, y: number, text: string, look: WordsLook): Drawn {
+export function lettering(x: number, y: number, text: string, look: WordsLook): Drawn {
   const { fill, size, anchor = 'start', weight, halo } = look;
   const pieces = text.split(fraction);
   return element(
@@ -96,6 +97,5 @@ export function shortened(text: string, width: number, size: number): string {
 
 /** "one, two and three". */
 export function listed(parts: readonly string[]): string {
-  const last = parts.at(-1) ?? '';
-  return parts.length < 2 ? last : `${parts.slice(0, -1).join(', ')} and ${last}`;
+  return words.figures.listed(parts);
 }

@@ -8,6 +8,7 @@ import { lookOf } from '../plain/look.ts';
 import type { PlainCell } from '../plain/types.ts';
 import { readTable, split } from '../table.ts';
 import { unescapedText } from './escape.ts';
+import { words } from '../../words/words.ts';
 
 export interface TableIn extends Foreign {
   /** The sign that was taken for the decimal one. */
@@ -16,19 +17,16 @@ export interface TableIn extends Foreign {
 
 /** Reads a table of text as one sheet. A semicolon between columns means a decimal comma. */
 export function readCsv(bytes: Uint8Array, title: string, decimal?: '.' | ','): TableIn {
-  if (bytes.length > most.packed) throw new Refused('The file is larger than 50 MB.');
+  if (bytes.length > most.packed) throw new Refused(words.files.largerThan50);
   const text = tableText(bytes);
-  if (text.includes('\0'))
-    throw new Refused('The file is neither a book of sheets nor a table of text.');
+  if (text.includes('\0')) throw new Refused(words.files.neither);
   const body = text.replace(/^\uFEFF/, '');
   const table = readTable(text);
   const rows = table?.rows ?? split(body, body.includes('\t') ? '\t' : ',');
   const sign = decimal ?? table?.decimal ?? '.';
   if (rows.length > maxRows || rows.some(({ length }) => length > maxColumns))
-    throw new Refused(
-      `A sheet has at most ${String(maxRows)} rows and ${String(maxColumns)} columns.`,
-    );
-  const sheet = new SheetIn(title === '' ? 'Table' : title, new Counter());
+    throw new Refused(words.files.sheetLimits(maxRows, maxColumns));
+  const sheet = new SheetIn(title === '' ? words.files.table : title, new Counter());
   const writing = writingSettings({ ...usualSettings, decimal: sign });
   rows.forEach((cells, row) => {
     cells.forEach((entry, column) => {

@@ -18,6 +18,7 @@ import type { PlainBook, PlainCell, PlainSheet } from '../plain/types.ts';
 import { cellIn, type Measured } from './cell.ts';
 import type { Guessed } from './guess.ts';
 import { ImportLayout, type SheetLines } from './layout.ts';
+import { words } from '../../words/words.ts';
 
 /** What was chosen for a guess: its own meaning, another quantity in its base unit, or none. */
 export type Choice = 'guess' | 'none' | QuantityName;
@@ -129,7 +130,7 @@ function contentOf(
 function freeName(wanted: string, taken: ReadonlySet<string>): string {
   const cleaned = wanted.replace(/[[\]:*?/\\\p{Cc}]/gu, ' ').replace(/^['\s]+|['\s]+$/g, '');
   const base = cleaned.slice(0, maxSheetNameLength).trim();
-  const stem = faultOfSheetName(base) ? 'Sheet' : base;
+  const stem = faultOfSheetName(base) ? words.files.sheet : base;
   if (!taken.has(stem.toLowerCase())) return stem;
   for (let number = 2; ; number += 1) {
     const tail = ` ${String(number)}`;

@@ -1,4 +1,5 @@
 import { Refused } from './refused.ts';
+import { words } from '../../words/words.ts';
 
 declare const TextDecoder: new (
   label: string,
@@ -10,7 +11,7 @@ export function utf8(bytes: Uint8Array, part: string): string {
   try {
     return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
   } catch {
-    throw new Refused(`The letters in ${part} are broken: they are not UTF-8.`);
+    throw new Refused(words.files.lettersBroken(part));
   }
 }
 

@@ -2,6 +2,7 @@ import { columnLetters } from '../../formula/address.ts';
 import { maxColumns, maxRows } from '../../book/types.ts';
 import type { PlainBook, PlainCell, PlainName, PlainSheet } from '../plain/types.ts';
 import { most, Refused } from './refused.ts';
+import { words } from '../../words/words.ts';
 
 /** A file of another program, read: what could not be taken is listed in sentences. */
 export interface Foreign {
@@ -18,8 +19,7 @@ export class Counter {
 
   count(more = 1): void {
     this.#cells += more;
-    if (this.#cells > most.cells)
-      throw new Refused(`The file has more than ${String(most.cells)} cells.`);
+    if (this.#cells > most.cells) throw new Refused(words.files.tooManyCells(most.cells));
   }
 }
 
@@ -50,9 +50,7 @@ export class SheetIn {
   get faults(): readonly string[] {
     return this.#beyond === 0
       ? []
-      : [
-          `${this.name}: ${String(this.#beyond)} cells lie beyond row ${String(maxRows)} or column ${columnLetters(maxColumns - 1)}, where a sheet ends here.`,
-        ];
+      : [words.files.beyond(this.name, this.#beyond, maxRows, columnLetters(maxColumns - 1))];
   }
 
   get sheet(): PlainSheet {
@@ -71,7 +69,7 @@ export function foreign(
   names: readonly PlainName[],
   leftOut: readonly string[],
 ): Foreign {
-  if (sheets.length === 0) throw new Refused('The file has no sheet.');
+  if (sheets.length === 0) throw new Refused(words.files.noSheets);
   return {
     book: { title, sheets: sheets.map(({ sheet }) => sheet), names },
     leftOut: [...leftOut, ...sheets.flatMap(({ faults }) => faults)],
@@ -82,15 +80,15 @@ export function foreign(
 const beside: readonly (readonly [RegExp, string])[] = [
   [/(?:^|\/)charts?\/chart|^Object \d+\/content\.xml$/i, 'charts'],
   [/(?:^|\/)(?:media|Pictures)\//i, 'pictures'],
-  [/pivotTables\//i, 'pivot tables'],
+  [/pivotTables\//i, words.files.pivots],
   [/vbaProject|^Basic\/|^Scripts\//i, 'macros'],
-  [/externalLinks\//i, 'links to other files'],
-  [/embeddings\//i, 'embedded documents'],
+  [/externalLinks\//i, words.files.links],
+  [/embeddings\//i, words.files.embedded],
 ];
 
 /** A sentence for each kind of thing that stays behind. */
 export function leftBehind(names: readonly string[]): readonly string[] {
   return beside.flatMap(([pattern, what]) =>
-    names.some((name) => pattern.test(name)) ? [`The file’s ${what} are left out.`] : [],
+    names.some((name) => pattern.test(name)) ? [words.files.leftOut(what)] : [],
   );
 }

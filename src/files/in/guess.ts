@@ -6,6 +6,7 @@ import { exactMark } from '../../../functions/marks/index.ts';
 import { columnLetters } from '../../formula/address.ts';
 import { readFormula } from '../../formula/read.ts';
 import type { NumberLook, PlainBook, PlainCell } from '../plain/types.ts';
+import { words } from '../../words/words.ts';
 
 /** What numbers of a column measure, as their format or the words above them say. */
 export interface Guess {
@@ -59,12 +60,12 @@ const headings: readonly (readonly [RegExp, Meaning])[] = [
 
 /** `Key side (lx)`, `Distance [ft]`, `Distance in m`, `Level, fc`, `ISO`. */
 export function meaningOfHeading(text: string): Meaning | undefined {
-  const words = text.trim();
-  const known = headings.find(([pattern]) => pattern.test(words));
+  const said = text.trim();
+  const known = headings.find(([pattern]) => pattern.test(said));
   if (known) return known[1];
   const [, bracketed, behind] =
-    /[([]\s*([^()[\]]+?)\s*[)\]]$|(?:\sin\s|,\s*)(\S+)$/iu.exec(words) ?? [];
-  const unit = bracketed ?? behind ?? words;
+    /[([]\s*([^()[\]]+?)\s*[)\]]$|(?:\sin\s|,\s*)(\S+)$/iu.exec(said) ?? [];
+  const unit = bracketed ?? behind ?? said;
   if (unit === '%') return { quantity: 'share', unit: '%' };
   // A lone letter is a unit only in brackets.
   return bracketed !== undefined || unit.length > 1 ? named(unit) : undefined;
@@ -82,8 +83,7 @@ export function kept({ quantity, unit }: Meaning, value: number): number {
   return found ? toBase(found, value) : value;
 }
 
-const doubtful =
-  'Formulas of the file work with these numbers as they stand, so they stay plain unless you choose otherwise.';
+const doubtful = words.files.formulasWork;
 
 /** Guesses for every number of the book. */
 export function guess(book: PlainBook): Guessed {

@@ -3,6 +3,7 @@ import { readFormula } from '../../formula/read.ts';
 import type { Node } from '../../formula/types.ts';
 import type { PlainBook, PlainCell } from '../plain/types.ts';
 import type { Foreign } from './collected.ts';
+import { words } from '../../words/words.ts';
 
 /** More than this many are counted and not told one by one. */
 const toldAtMost = 50;
@@ -25,18 +26,17 @@ export function withKnownFormulas(
     cells: sheet.cells.map((cell): PlainCell => {
       const fault = cell.formula === undefined ? undefined : faultOf(cell.formula);
       if (fault === undefined) return cell;
-      tell(`${sheet.name}, ${addressAt(cell)}: ${fault} Its value is kept.`);
+      tell(words.files.formulaLeft(sheet.name, addressAt(cell), fault));
       const { formula: _formula, ...rest } = cell;
       return rest;
     }),
   }));
   const names = book.names.filter(({ name, formula }) => {
     const fault = faultOf(formula);
-    if (fault !== undefined) tell(`The name ${name}: ${fault}`);
+    if (fault !== undefined) tell(words.files.nameLeft(name, fault));
     return fault === undefined;
   });
-  if (untold > 0)
-    told.push(`${String(untold)} more formulas could not be taken; their values are kept.`);
+  if (untold > 0) told.push(words.files.moreLeft(untold));
   const known: PlainBook = { ...book, sheets, names };
   return { book: known, leftOut: [...leftOut, ...told] };
 }
@@ -51,10 +51,10 @@ function faultIn(
   for (const reference of read.references) {
     if (reference.kind === 'name') continue;
     if (reference.sheet !== undefined && !sheets.has(reference.sheet.toLowerCase()))
-      return `There is no sheet “${reference.sheet}”.`;
+      return words.files.noSheet(reference.sheet);
   }
   const unknown = unknownFunction(read.shape.tree, isFunction);
-  return unknown === undefined ? undefined : `There is no function ${unknown} here.`;
+  return unknown === undefined ? undefined : words.files.noFunction(unknown);
 }
 
 function unknownFunction(node: Node, isFunction: (name: string) => boolean): string | undefined {

@@ -6,6 +6,7 @@ import type { Foreign } from './collected.ts';
 import { guess, type Guessed } from './guess.ts';
 import { withKnownFormulas } from './known.ts';
 import { reading, Refused } from './refused.ts';
+import { words } from '../../words/words.ts';
 
 /** A file of another program, read and looked at. */
 export interface Imported extends Foreign {
@@ -37,10 +38,7 @@ export function readForeign(
 }
 
 function byKind(bytes: Uint8Array, title: string, decimal: '.' | ',' | undefined): Foreign {
-  if (begins(bytes, [0xd0, 0xcf, 0x11, 0xe0]))
-    throw new Refused(
-      'The file is in an older form (xls) or closed with a password. Save it as xlsx or ods without a password.',
-    );
+  if (begins(bytes, [0xd0, 0xcf, 0x11, 0xe0])) throw new Refused(words.files.olderForm);
   if (!begins(bytes, [0x50, 0x4b])) return readCsv(bytes, title, decimal);
   return isOds(bytes) ? readOds(bytes, title) : readXlsx(bytes, title);
 }

@@ -1,4 +1,5 @@
 import type { Refusal } from '../../book/types.ts';
+import { words } from '../../words/words.ts';
 
 /** Ends the reading of a file. The message is a sentence for people. */
 export class Refused extends Error {}
@@ -18,7 +19,7 @@ export const most = {
   depth: 60,
 } as const;
 
-const kept = 'Nothing was taken in, and the open book is as it was.';
+const kept = words.files.nothingTaken;
 
 /** Runs what reads a file: whatever it comes upon becomes one sentence. */
 export function reading<Result>(
@@ -28,6 +29,6 @@ export function reading<Result>(
     return { ok: true, result: read() };
   } catch (fault) {
     if (fault instanceof Refused) return { ok: false, reason: `${fault.message} ${kept}` };
-    return { ok: false, reason: `The file is damaged and cannot be read. ${kept}` };
+    return { ok: false, reason: words.files.damaged(kept) };
   }
 }

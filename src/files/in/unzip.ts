@@ -1,5 +1,6 @@
 import { Unzip, UnzipInflate } from 'fflate';
 import { most, Refused } from './refused.ts';
+import { words } from '../../words/words.ts';
 
 const slice = 32_768;
 const free = 1_000_000;
@@ -15,7 +16,7 @@ export interface Unzipped {
  * of its own size is not believed.
  */
 export function unzip(bytes: Uint8Array, wanted: (name: string) => boolean): Unzipped {
-  if (bytes.length > most.packed) throw new Refused('The file is larger than 50 MB.');
+  if (bytes.length > most.packed) throw new Refused(words.files.largerThan50);
   const found = new Map<string, Uint8Array[]>();
   const others: string[] = [];
   let out = 0;
@@ -23,18 +24,15 @@ export function unzip(bytes: Uint8Array, wanted: (name: string) => boolean): Unz
   const count = (size: number) => {
     out += size;
     if (out > most.unpacked || (out > free && out > most.ratio * given))
-      throw new Refused(
-        'The file unpacks to far more than it holds, as one made to do harm would.',
-      );
+      throw new Refused(words.files.unpacksTooFar);
   };
   const unzipper = new Unzip((file) => {
-    if (found.size + others.length >= most.parts)
-      throw new Refused('The file has more parts than a book of sheets ever has.');
+    if (found.size + others.length >= most.parts) throw new Refused(words.files.tooManyParts);
     if (!wanted(file.name)) {
       others.push(file.name);
       return;
     }
-    if (found.has(file.name)) throw new Refused('The file holds one of its parts twice.');
+    if (found.has(file.name)) throw new Refused(words.files.partTwice);
     const chunks: Uint8Array[] = [];
     found.set(file.name, chunks);
     file.ondata = (fault, chunk) => {

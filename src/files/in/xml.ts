@@ -1,6 +1,7 @@
 import sax from 'sax';
 import { utf8 } from './bytes.ts';
 import { most, Refused } from './refused.ts';
+import { words } from '../../words/words.ts';
 
 export type Attributes = Readonly<Record<string, string>>;
 
@@ -25,14 +26,14 @@ export function walk(
   const parser = sax.parser(true, { position: false });
   let depth = 0;
   parser.onerror = () => {
-    throw new Refused(`The part ${part} is damaged.`);
+    throw new Refused(words.files.partDamaged(part));
   };
   parser.ondoctype = () => {
-    throw new Refused(`The part ${part} declares a document type, which no book of sheets needs.`);
+    throw new Refused(words.files.partDeclares(part));
   };
   parser.onopentag = ({ name, attributes }) => {
     depth += 1;
-    if (depth > most.depth) throw new Refused(`The part ${part} nests too deep.`);
+    if (depth > most.depth) throw new Refused(words.files.partTooDeep(part));
     // Namespaces are not looked up, so every attribute is a text.
     handlers.open?.(named(name), attributes as Attributes);
   };

@@ -4,6 +4,7 @@ import { unzip } from '../in/unzip.ts';
 import { qualified, walk } from '../in/xml.ts';
 import { StylesIn } from './readStyles.ts';
 import { TableReader } from './table.ts';
+import { words } from '../../words/words.ts';
 
 const wanted = (name: string) => /^(?:content|styles|settings)\.xml$|^mimetype$/.test(name);
 
@@ -11,7 +12,7 @@ const wanted = (name: string) => /^(?:content|styles|settings)\.xml$|^mimetype$/
 export function readOds(bytes: Uint8Array, title: string): Foreign {
   const { parts, others } = unzip(bytes, wanted);
   const content = parts.get('content.xml');
-  if (!content) throw new Refused('The file is not a spreadsheet in the form ods.');
+  if (!content) throw new Refused(words.files.notOds);
   const styles = new StylesIn();
   const common = parts.get('styles.xml');
   if (common) walk(common, 'styles.xml', qualified, handlersOf(styles));

@@ -6,6 +6,7 @@ import type { PlainCell, PlainName } from '../plain/types.ts';
 import { formulaIn, referenceIn } from './readFormula.ts';
 import type { StylesIn } from './readStyles.ts';
 import { valueIn } from './value.ts';
+import { words } from '../../words/words.ts';
 
 /** A column style that reaches over more columns than this is the rest of the sheet. */
 const restOfSheet = 200;
@@ -45,8 +46,7 @@ export class TableReader {
       const formula = formulaIn(attributes['table:expression'] ?? '');
       if (formula !== undefined) this.#name(attributes, formula);
     } else if (name === 'table:table') {
-      if (this.sheets.length >= most.sheets)
-        throw new Refused('The file has more than 200 sheets.');
+      if (this.sheets.length >= most.sheets) throw new Refused(words.files.sheets200);
       this.sheet = new SheetIn(attributes['table:name'] ?? '', this.#counter);
       this.sheet.hidden = this.#styles.hides(attributes['table:style-name']);
       this.sheet.protected = attributes['table:protected'] === 'true';
@@ -131,7 +131,7 @@ export class TableReader {
     const stored = this.#cell['table:formula'];
     const formula = stored === undefined ? undefined : formulaIn(stored);
     if (stored !== undefined && formula === undefined)
-      this.leftOut.push(`A formula of ${this.sheet?.name ?? ''} is in a language not known here.`);
+      this.leftOut.push(words.files.formulaLanguage(this.sheet?.name ?? ''));
     const value = valueIn(this.#cell, this.#text);
     const named =
       this.#cell['table:style-name'] ?? this.#columns.find(({ until }) => column < until)?.style;

@@ -1,3 +1,5 @@
+import { words } from '../../words/words.ts';
+
 /** Functions of our calculator that no other spreadsheet has under this name. */
 const onlyHere = new Set(
   (
@@ -9,4 +11,4 @@ const onlyHere = new Set(
 
 /** Why a formula with this function does not go out, as a sentence; undefined where it does. */
 export const faultAbroad = (name: string): string | undefined =>
-  onlyHere.has(name) ? `Other programs have no function ${name}.` : undefined;
+  onlyHere.has(name) ? words.files.noFunctionElsewhere(name) : undefined;

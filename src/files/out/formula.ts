@@ -12,6 +12,7 @@ import { faultAbroad } from './abroad.ts';
 import type { Helpers } from './helpers.ts';
 import { forKind } from './readings.ts';
 import { Writer } from './writer.ts';
+import { words } from '../../words/words.ts';
 
 /** A formula that any spreadsheet works out, or why there is none, as a sentence. */
 export type PlainFormula =
@@ -47,7 +48,7 @@ export function plainFormula(
   try {
     const plain = new PlainWriter(references, home, own, around);
     const text = plain.node(shape.tree);
-    if (text.length > longest) throw new Impossible('It is too long for other programs.');
+    if (text.length > longest) throw new Impossible(words.files.tooLongElsewhere);
     return { ok: true, text: `=${text}`, ours: plain.ours };
   } catch (fault) {
     if (fault instanceof Impossible) return { ok: false, reason: fault.message };
@@ -128,7 +129,7 @@ class PlainWriter extends Writer {
   #helped(part: Node): string {
     const from = new PlainWriter(this.#references, this.#home, null, this.#around);
     const text = from.node(part);
-    if (text.length > longest) throw new Impossible('It is too long for other programs.');
+    if (text.length > longest) throw new Impossible(words.files.tooLongElsewhere);
     return this.#around.helpers.put(text);
   }
 

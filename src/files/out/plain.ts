@@ -10,6 +10,7 @@ import type { PlainBook, PlainCell, PlainName, PlainSheet, PlainValue } from '..
 import { plainFormula, type Around, type PlainFormula } from './formula.ts';
 import { Helpers } from './helpers.ts';
 import type { Values } from './values.ts';
+import { words } from '../../words/words.ts';
 
 export interface OutOptions {
   /** Formulas that go on calculating, or only what they come to now. */
@@ -24,7 +25,7 @@ const agreement = 1e-9;
 /** A book as other spreadsheet programs can work with it. */
 export function plainBook(document: Document, values: Values, options: OutOptions): PlainBook {
   const live = options.formulas === 'live';
-  const helpers = new Helpers(freeSheetName(document, 'Working'));
+  const helpers = new Helpers(freeSheetName(document, words.files.working));
   const around = aroundOf(document, values, helpers);
   const total = document.sheets.reduce((sum, { size }) => sum + size, 1);
   let done = 0;
@@ -154,14 +155,14 @@ class CellsOut {
     const check =
       plain.text.length < 8_000 ? this.values.evaluate(plain.text, this.sheet.id) : undefined;
     return check && !agrees(check.value, value)
-      ? { ok: false, reason: 'Written out, it comes to something else with these entries.' }
+      ? { ok: false, reason: words.files.comesToElse }
       : plain;
   }
 
   #inWords(content: Cell['content'], reason: string): string | undefined {
     if (content.kind !== 'formula') return undefined;
     const text = formulaText(this.document, content.formula, this.sheet.id);
-    return `Formula in Halfstop: ${text}\n${reason}`;
+    return words.files.formulaNote(text, reason);
   }
 }
 

@@ -1,9 +1,5 @@
-import {
-  photometryOf,
-  point,
-  type Face,
-  type Photometry,
-} from '../../../functions/fixture/photometry.ts';
+import { photometryOf, type Photometry } from '../../../functions/fixture/photometry.ts';
+import { point, type Face } from '../../../functions/fixture/throw.ts';
 import { wholeTurn, type Symmetry } from '../../../functions/fixture/wholeTurn.ts';
 import {
   ascending,
@@ -16,6 +12,7 @@ import {
   type Stated,
 } from './fault.ts';
 import { linesOf, shortened } from './words.ts';
+import { words } from '../../words/words.ts';
 
 export interface Eulumdat {
   readonly photometry: Photometry;
@@ -40,40 +37,44 @@ export function looksLikeEulumdat(text: string): boolean {
 export function readEulumdat(text: string): Eulumdat {
   const lines = new Lines(linesOf(text));
   const notes: string[] = [];
-  lines.text('the maker');
-  lines.number('the type of luminaire');
-  const indicator = lines.number('the symmetry indicator');
+  lines.text(words.photometric.maker);
+  lines.number(words.photometric.luminaireType);
+  const indicator = lines.number(words.photometric.symmetry);
   const known = symmetries[indicator.value];
-  if (!known)
-    throw new Fault(
-      indicator.line,
-      `The symmetry indicator must be 0 to 4, not ${indicator.value}.`,
-    );
-  const planesStated = lines.number('the number of planes');
-  const all = counted(planesStated, 'The number of planes', 1);
-  lines.number('the distance between planes');
+  if (!known) throw new Fault(indicator.line, words.photometric.symmetryWrong(indicator.value));
+  const planesStated = lines.number(words.photometric.planes);
+  const all = counted(planesStated, words.photometric.thePlanes, 1);
+  lines.number(words.photometric.planeDistance);
   const down = counted(
-    lines.number('the number of intensities in a plane'),
-    'The number of intensities in a plane',
+    lines.number(words.photometric.intensities),
+    words.photometric.theIntensities,
     2,
   );
-  lines.number('the distance between intensities');
-  lines.text('the report number');
-  const name = lines.text('the name of the luminaire');
-  for (const what of ['the luminaire number', 'the file name', 'the date']) lines.text(what);
+  lines.number(words.photometric.intensityDistance);
+  lines.text(words.photometric.report);
+  const name = lines.text(words.photometric.luminaireName);
+  for (const what of [
+    words.photometric.luminaireNumber,
+    words.photometric.fileName,
+    words.photometric.date,
+  ])
+    lines.text(what);
   const sizes = lines.sizes(9);
-  lines.number('the downward flux');
-  lines.number('the light output ratio');
-  const conversion = moreThanZero(lines.number('the conversion factor'), 'The conversion factor');
-  lines.number('the tilt in measurement');
+  lines.number(words.photometric.downwardFlux);
+  lines.number(words.photometric.outputRatio);
+  const conversion = moreThanZero(
+    lines.number(words.photometric.conversion),
+    words.photometric.theConversion,
+  );
+  lines.number(words.photometric.tiltInMeasurement);
   const lamps = lampsFrom(lines, notes);
-  const directRatios = lines.numbers(10, 'a direct ratio').map(({ value }) => value);
+  const directRatios = lines.numbers(10, words.photometric.directRatio).map(({ value }) => value);
 
-  const planes = lines.numbers(all, 'an angle of a plane');
-  const angles = ascending(planes, 'Angles of planes', [0, 360]);
+  const planes = lines.numbers(all, words.photometric.planeAngle);
+  const angles = ascending(planes, words.photometric.planeAngles, [0, 360]);
   const gammas = ascending(
-    lines.numbers(down, 'an angle of an intensity'),
-    'Angles of intensities',
+    lines.numbers(down, words.photometric.intensityAngle),
+    words.photometric.intensityAngles,
     [0, 180],
   );
   const stored = storedPlanes(known, planes, planesStated);
@@ -81,7 +82,7 @@ export function readEulumdat(text: string): Eulumdat {
   const factor = (conversion * lamps.flux) / 1000;
   const rows = stored.map((_, plane) =>
     Float64Array.from(
-      lines.numbers(down, `an intensity of plane ${plane + 1} of ${stored.length}`),
+      lines.numbers(down, words.photometric.intensityOf(plane + 1, stored.length)),
       (one) => intensity(one, factor),
     ),
   );
@@ -125,33 +126,33 @@ function storedPlanes(
     if (planes[0]?.value === 0) return planes.map((_, index) => index);
     throw new Fault(
       planes[0]?.line ?? count.line,
-      `The first plane must be C0, not C${planes[0]?.value}.`,
+      words.photometric.firstPlane(String(planes[0]?.value)),
     );
   }
   const [from, to] = ends.map((angle) => planes.findIndex(({ value }) => value === angle));
   if (from! < 0 || to! < 0)
-    throw new Fault(
-      count.line,
-      `With this symmetry there must be planes at C${ends[0]} and C${ends[1]}.`,
-    );
+    throw new Fault(count.line, words.photometric.planesAt(ends[0], ends[1]));
   const length = ((to! - from! + planes.length) % planes.length) + 1;
   return Array.from({ length }, (_, index) => (from! + index) % planes.length);
 }
 
 /** Sets of lamps are alternatives: the first is what was measured. */
 function lampsFrom(lines: Lines, notes: string[]): { flux: number; watts: number } {
-  const sets = counted(lines.number('the number of lamp sets'), 'The number of lamp sets', 1);
+  const sets = counted(lines.number(words.photometric.lampSets), words.photometric.theLampSets, 1);
   const read = Array.from({ length: sets }, () => {
-    lines.number('the number of lamps');
-    lines.text('the type of lamps');
-    const flux = moreThanZero(lines.number('the flux of the lamps'), 'The flux of the lamps');
-    lines.text('the light colour');
-    lines.text('the colour rendering');
-    const { value: watts, line } = lines.number('the watts');
-    if (watts < 0) throw new Fault(line, `The watts are less than zero: ${watts}.`);
+    lines.number(words.photometric.lamps);
+    lines.text(words.photometric.lampType);
+    const flux = moreThanZero(
+      lines.number(words.photometric.lampFlux),
+      words.photometric.theLampFlux,
+    );
+    lines.text(words.photometric.colour);
+    lines.text(words.photometric.rendering);
+    const { value: watts, line } = lines.number(words.photometric.watts);
+    if (watts < 0) throw new Fault(line, words.photometric.wattsBelow(watts));
     return { flux, watts };
   });
-  if (sets > 1) notes.push(`It states ${sets} sets of lamps; the first was taken.`);
+  if (sets > 1) notes.push(words.photometric.severalSets(sets));
   return read[0]!;
 }
 
@@ -173,7 +174,7 @@ class Lines {
 
   text(what: string): string {
     const line = this.#lines[this.#next];
-    if (line === undefined) throw new Fault(this.#lines.length, `The file ends before ${what}.`);
+    if (line === undefined) throw new Fault(this.#lines.length, words.photometric.endsBefore(what));
     this.#next += 1;
     return line.trim();
   }
@@ -182,8 +183,11 @@ class Lines {
     const text = this.text(what);
     const value = numberFrom(text.replace(',', '.'));
     if (Number.isFinite(value)) return { value, line: this.#next };
-    const given = text === '' ? 'The line is empty' : `“${shortened(text)}” is no number`;
-    throw new Fault(this.#next, `${given}; ${what} should be here.`);
+    const said =
+      text === ''
+        ? words.photometric.emptyLine(what)
+        : words.photometric.noNumber(shortened(text), what);
+    throw new Fault(this.#next, said);
   }
 
   numbers(count: number, what: string): readonly Stated[] {
@@ -195,7 +199,7 @@ class Lines {
   /** Sizes in millimetres, which may be left empty. */
   sizes(count: number): readonly number[] {
     return Array.from({ length: count }, () => {
-      if (this.#lines[this.#next]?.trim() !== '') return this.number('a size').value;
+      if (this.#lines[this.#next]?.trim() !== '') return this.number(words.photometric.size).value;
       this.#next += 1;
       return 0;
     });
@@ -205,9 +209,6 @@ class Lines {
   end(): void {
     const more = this.#lines.findIndex((line, index) => index >= this.#next && line.trim() !== '');
     if (more >= 0)
-      throw new Fault(
-        more + 1,
-        `“${shortened(this.#lines[more]!.trim())}” follows where the file should end: it holds more values than it says.`,
-      );
+      throw new Fault(more + 1, words.photometric.holdsMore(shortened(this.#lines[more]!.trim())));
   }
 }

@@ -1,3 +1,5 @@
+import { words } from '../../words/words.ts';
+
 /** Why a photometric file cannot be read, and where: lines count from 1. */
 export class Fault extends Error {
   readonly line: number;
@@ -27,19 +29,13 @@ export interface Stated {
 
 export function counted({ value, line }: Stated, what: string, least: number): number {
   if (!Number.isInteger(value) || value < least || value > mostAngles)
-    throw new Fault(
-      line,
-      `${what} must be a whole number from ${least} to ${mostAngles}, not ${value}.`,
-    );
+    throw new Fault(line, words.photometric.wholeNumber(what, least, mostAngles, value));
   return value;
 }
 
 export function boundedTable(line: number, planes: number, angles: number): void {
   if (planes * angles > mostValues)
-    throw new Fault(
-      line,
-      `${planes} planes of ${angles} intensities are more than a file may hold.`,
-    );
+    throw new Fault(line, words.photometric.tooMany(planes, angles));
 }
 
 /** Angles must rise from one to the next and stay within their bounds. */
@@ -51,22 +47,21 @@ export function ascending(
   angles.forEach(({ value, line }, index) => {
     const before = angles[index - 1]?.value ?? -Infinity;
     if (value < low || value > high)
-      throw new Fault(line, `${what} must lie from ${low} to ${high} degrees, not at ${value}.`);
-    if (value <= before)
-      throw new Fault(line, `${what} must rise: ${value} comes after ${before}.`);
+      throw new Fault(line, words.photometric.mustLie(what, low, high, value));
+    if (value <= before) throw new Fault(line, words.photometric.mustRise(what, value, before));
   });
   return angles.map(({ value }) => value);
 }
 
 export function moreThanZero({ value, line }: Stated, what: string): number {
-  if (!(value > 0)) throw new Fault(line, `${what} must be more than zero, not ${value}.`);
+  if (!(value > 0)) throw new Fault(line, words.photometric.aboveZero(what, value));
   return value;
 }
 
 /** Intensities as they are meant: none is less than nothing or beyond counting. */
 export function intensity({ value, line }: Stated, factor: number): number {
-  if (value < 0) throw new Fault(line, `An intensity is less than zero: ${value}.`);
+  if (value < 0) throw new Fault(line, words.photometric.intensityBelow(value));
   const candela = value * factor;
-  if (!Number.isFinite(candela)) throw new Fault(line, `An intensity is too large: ${value}.`);
+  if (!Number.isFinite(candela)) throw new Fault(line, words.photometric.intensityAbove(value));
   return candela;
 }

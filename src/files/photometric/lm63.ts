@@ -1,10 +1,5 @@
-import {
-  photometryOf,
-  point,
-  type Face,
-  type Photometry,
-  type Tilt,
-} from '../../../functions/fixture/photometry.ts';
+import { photometryOf, type Photometry } from '../../../functions/fixture/photometry.ts';
+import { point, type Face, type Tilt } from '../../../functions/fixture/throw.ts';
 import { wholeTurn, type Symmetry } from '../../../functions/fixture/wholeTurn.ts';
 import {
   ascending,
@@ -17,6 +12,7 @@ import {
 } from './fault.ts';
 import { aimedTurn } from './aimed.ts';
 import { linesOf, Words } from './words.ts';
+import { words } from '../../words/words.ts';
 
 /** The editions of ANSI/IES LM-63 that are read. */
 export type Edition = 1986 | 1991 | 1995 | 2002 | 2019;
@@ -49,55 +45,54 @@ export const looksLikeLm63 = (text: string): boolean =>
 export function readLm63(text: string, companion: Companion = () => undefined): Lm63 {
   const lines = linesOf(text);
   const at = lines.findIndex((line) => tiltLine.test(line));
-  if (at < 0) throw new Fault(lines.length, 'There is no line that begins with TILT=.');
+  if (at < 0) throw new Fault(lines.length, words.photometric.noTilt);
   const head = lines.slice(0, at);
   const edition = editionOf(head[0] ?? '');
   const keywords = keywordsIn(head);
   const notes: string[] = [];
-  const words = new Words(lines, at + 1);
-  const tilt = tiltFrom(tiltLine.exec(lines[at]!)?.[1] ?? '', words, at + 1, companion, notes);
+  const values = new Words(lines, at + 1);
+  const tilt = tiltFrom(tiltLine.exec(lines[at]!)?.[1] ?? '', values, at + 1, companion, notes);
 
-  const stated = words.numbers(10, (index) => firstLine[index]!);
-  const factors = words.numbers(3, (index) => secondLine[index]!);
+  const stated = values.numbers(10, (index) => firstLine[index]!);
+  const factors = values.numbers(3, (index) => secondLine[index]!);
   const [lamps, , multiplier, verticals, horizontals, type, units] = stated as Ten;
-  const down = counted(verticals, 'The number of vertical angles', 2);
-  const across = counted(horizontals, 'The number of horizontal angles', 1);
+  const down = counted(verticals, words.photometric.theVerticals, 2);
+  const across = counted(horizontals, words.photometric.theHorizontals, 1);
   boundedTable(horizontals.line, across, down);
-  if (!(lamps.value >= 0))
-    throw new Fault(lamps.line, `The number of lamps is less than zero: ${lamps.value}.`);
+  if (!(lamps.value >= 0)) throw new Fault(lamps.line, words.photometric.lampsBelow(lamps.value));
   if (![1, 2, 3].includes(type.value))
-    throw new Fault(
-      type.line,
-      `The photometric type must be 1 (C), 2 (B) or 3 (A), not ${type.value}.`,
-    );
+    throw new Fault(type.line, words.photometric.typeWrong(type.value));
   if (![1, 2].includes(units.value))
-    throw new Fault(units.line, `The units must be 1 (feet) or 2 (metres), not ${units.value}.`);
+    throw new Fault(units.line, words.photometric.unitsWrong(units.value));
   const [ballast, second, input] = factors as readonly [Stated, Stated, Stated];
   const watts = input.value;
-  if (watts < 0) throw new Fault(input.line, `The watts are less than zero: ${watts}.`);
+  if (watts < 0) throw new Fault(input.line, words.photometric.wattsBelow(watts));
   const factor =
-    moreThanZero(multiplier, 'The candela multiplier') *
-    moreThanZero(ballast, 'The ballast factor') *
-    (edition <= 1995 ? moreThanZero(second, 'The ballast-lamp factor') : 1);
+    moreThanZero(multiplier, words.photometric.theMultiplier) *
+    moreThanZero(ballast, words.photometric.theBallast) *
+    (edition <= 1995 ? moreThanZero(second, words.photometric.theBallastLamp) : 1);
 
   const limit: readonly [number, number] = type.value === 1 ? [0, 180] : [-180, 180];
   const gammas = ascending(
-    words.numbers(down, () => 'a vertical angle'),
-    'Vertical angles',
+    values.numbers(down, () => words.photometric.vertical),
+    words.photometric.verticals,
     limit,
   );
-  const planes = words.numbers(across, () => 'a horizontal angle');
-  const angles = ascending(planes, 'Horizontal angles', type.value === 1 ? [-90, 360] : limit);
+  const planes = values.numbers(across, () => words.photometric.horizontal);
+  const angles = ascending(
+    planes,
+    words.photometric.horizontals,
+    type.value === 1 ? [-90, 360] : limit,
+  );
   const rows = planes.map((_, plane) =>
     Float64Array.from(
-      words.numbers(
-        down,
-        (index) => `intensity ${index + 1} of ${down} in plane ${plane + 1} of ${across}`,
+      values.numbers(down, (index) =>
+        words.photometric.intensityInPlane(index + 1, down, plane + 1, across),
       ),
       (one) => intensity(one, factor),
     ),
   );
-  words.end();
+  values.end();
 
   const turn =
     type.value === 1
@@ -140,18 +135,22 @@ type Ten = readonly [
 ];
 
 const firstLine = [
-  'the number of lamps',
-  'the lumens of a lamp',
-  'the candela multiplier',
-  'the number of vertical angles',
-  'the number of horizontal angles',
-  'the photometric type',
-  'the units',
-  'the width of the opening',
-  'the length of the opening',
-  'the height of the opening',
+  words.photometric.lamps,
+  words.photometric.lumens,
+  words.photometric.multiplier,
+  words.photometric.verticalCount,
+  words.photometric.horizontalCount,
+  words.photometric.type,
+  words.photometric.units,
+  words.photometric.openingWidth,
+  words.photometric.openingLength,
+  words.photometric.openingHeight,
 ];
-const secondLine = ['the ballast factor', 'the second factor', 'the watts'];
+const secondLine = [
+  words.photometric.ballast,
+  words.photometric.secondFactor,
+  words.photometric.watts,
+];
 
 function editionOf(line: string): Edition {
   const [, year] = /^\uFEFF?\s*IES(?:NA)?\s*:?\s*(?:LM-63-)?\s*(\d{2,4})/i.exec(line) ?? [];
@@ -199,15 +198,14 @@ function nameFrom(
 
 function tiltFrom(
   what: string,
-  words: Words,
+  values: Words,
   line: number,
   companion: Companion,
   notes: string[],
 ): Tilt | undefined {
-  if (what === '')
-    throw new Fault(line, 'TILT= must be followed by NONE, INCLUDE or the name of a file.');
+  if (what === '') throw new Fault(line, words.photometric.tiltForm);
   if (what.toUpperCase() === 'NONE') return undefined;
-  if (what.toUpperCase() === 'INCLUDE') return tiltTable(words);
+  if (what.toUpperCase() === 'INCLUDE') return tiltTable(values);
   const text = companion(what);
   if (text !== undefined) {
     const other = new Words(linesOf(text), 0);
@@ -215,29 +213,30 @@ function tiltFrom(
       return tiltTable(other);
     } catch (reason) {
       if (!(reason instanceof Fault)) throw reason;
-      throw new Fault(
-        line,
-        `The tilt file ${what} is broken in line ${reason.line}: ${reason.message}`,
-      );
+      throw new Fault(line, words.photometric.tiltBroken(what, reason.line, reason.message));
     }
   }
-  notes.push(
-    `It names a tilt file, ${what}, which was not there: its lamp is taken to give the same however it hangs.`,
-  );
+  notes.push(words.photometric.tiltMissing(what));
   return undefined;
 }
 
-function tiltTable(words: Words): Tilt {
-  const geometry = words.number('how the lamp sits');
+function tiltTable(values: Words): Tilt {
+  const geometry = values.number(words.photometric.lampSits);
   if (![1, 2, 3].includes(geometry.value))
-    throw new Fault(geometry.line, `How the lamp sits must be 1, 2 or 3, not ${geometry.value}.`);
-  const count = counted(words.number('the number of tilt angles'), 'The number of tilt angles', 1);
+    throw new Fault(geometry.line, words.photometric.lampSitsWrong(geometry.value));
+  const count = counted(
+    values.number(words.photometric.tiltCount),
+    words.photometric.theTiltCount,
+    1,
+  );
   const angles = ascending(
-    words.numbers(count, () => 'a tilt angle'),
-    'Tilt angles',
+    values.numbers(count, () => words.photometric.tiltAngle),
+    words.photometric.tiltAngles,
     [-180, 180],
   );
-  const factors = words.numbers(count, () => 'a tilt factor').map((one) => intensity(one, 1));
+  const factors = values
+    .numbers(count, () => words.photometric.tiltFactor)
+    .map((one) => intensity(one, 1));
   return { angles, factors };
 }
 
@@ -249,10 +248,7 @@ function symmetryOf(angles: readonly number[], stated: readonly Stated[]): Symme
   if (first === 0 && last === 180) return 'about C0';
   if (first === 0 && last > 180) return 'none';
   if ((first === 90 && last === 270) || (first === -90 && last === 90)) return 'about C90';
-  throw new Fault(
-    stated.at(-1)!.line,
-    `Horizontal angles must run from 0 to 90, 180 or 360, or from 90 to 270, not from ${first} to ${last}.`,
-  );
+  throw new Fault(stated.at(-1)!.line, words.photometric.horizontalsRun(first, last));
 }
 
 /** The opening: a negative size is the diameter of a round one. */

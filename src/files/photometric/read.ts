@@ -2,6 +2,7 @@ import type { Photometry } from '../../../functions/fixture/photometry.ts';
 import { looksLikeEulumdat, readEulumdat } from './eulumdat.ts';
 import { Fault } from './fault.ts';
 import { looksLikeLm63, readLm63, type Companion } from './lm63.ts';
+import { words } from '../../words/words.ts';
 
 export type PhotometricForm = 'LM-63' | 'EULUMDAT';
 
@@ -25,8 +26,7 @@ const mostCharacters = 5_000_000;
 
 /** Reads a photometric file of either form, told apart by how it begins. All of it, or nothing. */
 export function readPhotometric(text: string, companion?: Companion): PhotometricFile {
-  if (text.length > mostCharacters)
-    return refused(1, 'The file is larger than 5 million characters.');
+  if (text.length > mostCharacters) return refused(1, words.photometric.tooLarge);
   try {
     if (looksLikeLm63(text)) {
       const { photometry, notes } = readLm63(text, companion);
@@ -36,7 +36,7 @@ export function readPhotometric(text: string, companion?: Companion): Photometri
       const { photometry, notes } = readEulumdat(text);
       return taken('EULUMDAT', photometry, notes);
     }
-    return refused(1, 'It is neither an LM-63 file (.ies) nor a EULUMDAT file (.ldt).');
+    return refused(1, words.photometric.neither);
   } catch (reason) {
     if (!(reason instanceof Fault)) throw reason;
     return refused(reason.line, reason.message);
@@ -48,12 +48,11 @@ function taken(
   photometry: Photometry,
   notes: readonly string[],
 ): PhotometricFile {
-  if (!Number.isFinite(photometry.lumens))
-    return refused(1, 'Its intensities are too large to add up.');
-  const dark = photometry.peak > 0 ? [] : ['It gives no light in any direction.'];
+  if (!Number.isFinite(photometry.lumens)) return refused(1, words.photometric.tooMuch);
+  const dark = photometry.peak > 0 ? [] : [words.photometric.noLight];
   return { ok: true, form, photometry, notes: [...notes, ...dark] };
 }
 
 function refused(line: number, reason: string): PhotometricFile {
-  return { ok: false, line, reason: `Line ${line}: ${reason} Nothing was taken.` };
+  return { ok: false, line, reason: words.photometric.lineReason(line, reason) };
 }

@@ -1,9 +1,10 @@
 import { luminanceFrom, type Fixture, type Fixtures } from '../../../functions/fixture/fixture.ts';
-import { point } from '../../../functions/fixture/photometry.ts';
+import { point } from '../../../functions/fixture/throw.ts';
 import { spotPhotometry } from '../../../functions/fixture/spot.ts';
 import { fixtureFrom, keyOf, type KeptFixture } from '../../book/fixtures.ts';
 import type { Document, ShelfItem } from '../../book/types.ts';
 import { readPhotometric } from './read.ts';
+import { words } from '../../words/words.ts';
 
 /** Items never change, a changed fixture is another: each is read once. */
 const read = new WeakMap<ShelfItem, Fixture | string | undefined>();
@@ -31,7 +32,7 @@ export function fixturesIn(document: Pick<Document, 'shelf'>): Fixtures {
     names: names.toSorted((one, other) => (keyOf(one) < keyOf(other) ? -1 : 1)),
     named(name) {
       const item = items.get(keyOf(name));
-      return item && (fixtureOf(item) ?? 'It is of a kind that this version does not know.');
+      return item && (fixtureOf(item) ?? words.photometric.unknownKind);
     },
   };
 }

@@ -1,4 +1,5 @@
 import { Fault, numberFrom, type Stated } from './fault.ts';
+import { words } from '../../words/words.ts';
 
 /** Both file forms end lines in any of the three ways; an old editor may leave its end mark. */
 export function linesOf(text: string): readonly string[] {
@@ -24,10 +25,10 @@ export class Words {
   number(what: string): Stated {
     const word = this.#word();
     const line = this.#line + 1;
-    if (word === undefined) throw new Fault(this.#lines.length, `The file ends before ${what}.`);
+    if (word === undefined) throw new Fault(this.#lines.length, words.photometric.endsBefore(what));
     const value = numberFrom(word);
     if (!Number.isFinite(value))
-      throw new Fault(line, `“${shortened(word)}” is no number; ${what} should be here.`);
+      throw new Fault(line, words.photometric.noNumber(shortened(word), what));
     return { value, line };
   }
 
@@ -41,10 +42,7 @@ export class Words {
   end(): void {
     const word = this.#word();
     if (word !== undefined)
-      throw new Fault(
-        this.#line + 1,
-        `“${shortened(word)}” follows where the file should end: it holds more values than it says.`,
-      );
+      throw new Fault(this.#line + 1, words.photometric.holdsMore(shortened(word)));
   }
 
   #word(): string | undefined {

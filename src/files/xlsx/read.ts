@@ -8,6 +8,7 @@ import { readNotes } from './notes.ts';
 import { readSheet } from './sheet.ts';
 import { readStyles } from './styles.ts';
 import { readStrings } from './strings.ts';
+import { words } from '../../words/words.ts';
 
 const wanted = (name: string) =>
   /\.(?:xml|rels)$/i.test(name) &&
@@ -20,7 +21,7 @@ export function readXlsx(bytes: Uint8Array, title: string): Foreign {
   const { parts, others } = unzip(bytes, wanted);
   const packagePart = firstTarget(parts, '_rels/.rels', /officeDocument$/) ?? 'xl/workbook.xml';
   const workbook = parts.get(packagePart);
-  if (!workbook) throw new Refused('The file is not a spreadsheet in the form xlsx.');
+  if (!workbook) throw new Refused(words.files.notXlsx);
   const targets = targetsOf(parts, packagePart);
   const partOf = (kind: RegExp) => [...targets.values()].find(({ type }) => kind.test(type))?.path;
   const strings = parts.get(partOf(/sharedStrings$/) ?? '');
@@ -30,11 +31,10 @@ export function readXlsx(bytes: Uint8Array, title: string): Foreign {
     styles: styles ? readStyles(styles) : [],
   };
   const { sheets: listed, names, dates1904 } = readWorkbook(workbook);
-  if (listed.length > most.sheets) throw new Refused('The file has more than 200 sheets.');
+  if (listed.length > most.sheets) throw new Refused(words.files.sheets200);
   const counter = new Counter();
   const leftOut = [...leftBehind([...others, ...parts.keys()])];
-  if (dates1904)
-    leftOut.push('The file counts days from 1904: its dates are four years and a day early here.');
+  if (dates1904) leftOut.push(words.files.from1904);
   const sheets = listed.flatMap(({ name, hidden, id }) => {
     const path = targets.get(id)?.path;
     const part = path === undefined ? undefined : parts.get(path);

@@ -6,18 +6,19 @@ import { signal, type Signal } from '../kit/signals.ts';
 import { verbs } from '../verbs.ts';
 import type { Workbook } from '../workbook.ts';
 import type { FigureForm } from './seam.ts';
+import { words } from '../../words/words.ts';
 
 /** Which kind of figure, of which cells. Beside the page, so that cells can be selected meanwhile. */
 export function figureDialog(workbook: Workbook, _shell: Shell, about?: string): void {
   const { figures } = workbook;
   const [first] = figures.kinds.value;
   if (!first) {
-    workbook.say('What draws figures has not loaded yet. Ask again in a moment.');
+    workbook.say(words.figures.notLoaded);
     return;
   }
   const before = figures.shown.value.find(({ id }) => id === about);
   const form = signal(figures.form(before?.kind ?? first.kind, about));
-  const title = before ? `Figure ${before.title}` : 'Add a figure';
+  const title = before ? words.figures.called(before.title) : words.figures.add;
   openDialogBox({ title, modeless: true, className: 'side-box figure-box' }, (close) => {
     const { value: now } = form;
     const kind = figures.kinds.value.find((one) => one.kind === now.kind) ?? first;
@@ -33,7 +34,7 @@ export function figureDialog(workbook: Workbook, _shell: Shell, about?: string):
     return html`<form class="box-body stack" @submit=${keep}>
       ${before ? '' : kinds(figures.kinds.value, form, workbook)}
       <label class="field"
-        ><span>Title</span
+        ><span>${words.figures.titleField}</span
         ><input
           class="input"
           name="title"
@@ -43,13 +44,13 @@ export function figureDialog(workbook: Workbook, _shell: Shell, about?: string):
       /></label>
       ${kind.inputs.filter(({ optional }) => !optional).map(field)}
       <details ?open=${before !== undefined || undefined}>
-        <summary>More cells</summary>
+        <summary>${words.figures.moreCells}</summary>
         <div class="stack">${kind.inputs.filter(({ optional }) => optional).map(field)}</div>
       </details>
       ${kind.options.map(
-        ({ name, words, choices }) =>
+        ({ name, words: said, choices }) =>
           html`<label class="field"
-            ><span>${words}</span
+            ><span>${said}</span
             ><select
               class="input"
               name=${name}
@@ -69,7 +70,7 @@ export function figureDialog(workbook: Workbook, _shell: Shell, about?: string):
           >`,
       )}
       <div class="row end">
-        <button class="button lit">${before ? 'Keep' : 'Add the figure'}</button>
+        <button class="button lit">${before ? words.figures.keep : words.figures.addIt}</button>
       </div>
     </form>`;
   });
@@ -84,7 +85,7 @@ function change(form: Signal<FigureForm>, part: Partial<FigureForm>): void {
 
 function kinds(all: readonly FigureKind[], form: Signal<FigureForm>, workbook: Workbook) {
   return html`<fieldset class="kinds">
-    <legend>Kind</legend>
+    <legend>${words.figures.kind}</legend>
     ${all.map(
       ({ kind, name, summary }) =>
         html`<label>
@@ -104,11 +105,11 @@ function kinds(all: readonly FigureKind[], form: Signal<FigureForm>, workbook: W
 
 /** An address may be written, or what is selected be taken. */
 function inputField(input: Input, form: Signal<FigureForm>, workbook: Workbook) {
-  const { name, words, help, optional } = input;
+  const { name, words: said, help, optional } = input;
   const put = (text: string) => change(form, { fields: { ...form.value.fields, [name]: text } });
   const id = `figure-${name}`;
   return html`<div class="field figure-field">
-    <label for=${id}>${words}</label>
+    <label for=${id}>${said}</label>
     <div class="row">
       <input
         id=${id}
@@ -124,10 +125,10 @@ function inputField(input: Input, form: Signal<FigureForm>, workbook: Workbook) 
       <button
         type="button"
         class="button"
-        aria-label="${words}: take the selected cells"
+        aria-label=${words.figures.takeSelected(said)}
         @click=${() => put(workbook.entry.value.address)}
       >
-        Selected
+        ${words.figures.selected}
       </button>
     </div>
     ${help ? html`<small id="${id}-help">${help}</small>` : ''}

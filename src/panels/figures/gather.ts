@@ -8,6 +8,7 @@ import type { Reference } from '../../formula/types.ts';
 import { extentOf, type Extent } from '../../formula/write.ts';
 import type { Look } from '../views/look.ts';
 import type { FigureView } from './seam.ts';
+import { words } from '../../words/words.ts';
 
 /** A range reaches no farther than this: a figure of more is no picture. */
 const most = { rows: 2000, columns: 8 };
@@ -22,12 +23,12 @@ export function figuresView(look: Look, sheet: string): readonly FigureView[] {
     return {
       id: figure.id,
       kind: figure.kind,
-      kindName: kind?.name ?? 'Figure',
-      title: figure.title || (kind?.name ?? 'Figure'),
+      kindName: kind?.name ?? words.figures.figure,
+      title: figure.title || (kind?.name ?? words.figures.figure),
       made: !kind
-        ? { reason: `This version draws no figure of the kind “${figure.kind}”. It is kept.` }
+        ? { reason: words.figures.unknownKind(figure.kind) }
         : lost
-          ? { reason: `The cells of “${lost.words}” are gone. Choose others, or undo.` }
+          ? { reason: words.figures.cellsGone(lost.words) }
           : kind.make(givenTo(look, figure)),
     };
   });

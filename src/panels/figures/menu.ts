@@ -3,6 +3,7 @@ import { openMenu, type MenuItem } from '../kit/menu.ts';
 import { verbs } from '../verbs.ts';
 import type { Workbook } from '../workbook.ts';
 import type { FigureView } from './seam.ts';
+import { words } from '../../words/words.ts';
 
 export function openFigureMenu(
   event: Event,
@@ -16,28 +17,28 @@ export function openFigureMenu(
   const move = (name: string, keys: string, way: -1 | 1): MenuItem => ({
     name,
     keys: shell.keys(keys),
-    ...(!all[at + way] && { unavailable: `It is the ${way < 0 ? 'first' : 'last'}.` }),
+    ...(!all[at + way] && { unavailable: way < 0 ? words.figures.first : words.figures.last }),
     run: () => workbook.run(verbs.moveFigure, { figure: id, way }),
   });
   const save = (name: string, as: 'svg' | 'png'): MenuItem => ({
     name,
-    ...('reason' in made && { unavailable: 'There is nothing to be drawn yet.' }),
+    ...('reason' in made && { unavailable: words.figures.nothingDrawn }),
     run: () => workbook.run(verbs.saveFigure, { figure: id, as }),
   });
-  openMenu(event.currentTarget as HTMLElement, `Figure ${title}`, [
+  openMenu(event.currentTarget as HTMLElement, words.figures.called(title), [
     {
-      name: 'Title, cells, choices',
+      name: words.figures.describe,
       keys: shell.keys('F2'),
       run: () => shell.open('figure', id),
     },
-    move('Move up', 'Alt+ArrowUp', -1),
-    move('Move down', 'Alt+ArrowDown', 1),
+    move(words.figures.moveUp, 'Alt+ArrowUp', -1),
+    move(words.figures.moveDown, 'Alt+ArrowDown', 1),
     'line',
-    save('Save as a drawing (SVG)', 'svg'),
-    save('Save as a picture (PNG)', 'png'),
+    save(words.figures.saveSvg, 'svg'),
+    save(words.figures.savePng, 'png'),
     'line',
     {
-      name: 'Remove the figure',
+      name: words.figures.remove,
       keys: shell.keys('Delete'),
       run: () => removeFigure(id, workbook),
     },

@@ -14,6 +14,7 @@ import { figureKey, openFigureMenu } from './menu.ts';
 import type { FigureView } from './seam.ts';
 import { setStand, stand } from './stand.ts';
 import { svgOf } from './svg.ts';
+import { words } from '../../words/words.ts';
 
 /** Letters of figures against those of the page. */
 const share = 0.875;
@@ -58,21 +59,21 @@ function view(figures: readonly FigureView[], size: Size, workbook: Workbook, sh
         @click=${() => setStand(how === 'shut' ? 'open' : 'shut')}
       >
         ${icon(how === 'shut' ? ChevronUp : ChevronDown)}
-        <h2>Figures</h2>
+        <h2>${words.figures.title}</h2>
         <i>${how === 'shut' ? figures.map(({ title }) => title).join(' · ') : figures.length}</i>
       </button>
       <button
         class="glyph"
-        aria-label="Add a figure"
-        title="Add a figure"
+        aria-label=${words.figures.add}
+        title=${words.figures.add}
         @click=${() => shell.open('figure')}
       >
         ${icon(Plus)}
       </button>
       <button
         class="glyph"
-        aria-label="Figures over the whole page"
-        title="Figures over the whole page"
+        aria-label=${words.figures.wholePage}
+        title=${words.figures.wholePage}
         aria-pressed=${tall}
         @click=${() => setStand(tall ? 'open' : 'tall')}
       >
@@ -84,7 +85,7 @@ function view(figures: readonly FigureView[], size: Size, workbook: Workbook, sh
       id="figure-list"
       tabindex=${how === 'shut' ? -1 : 0}
       role="group"
-      aria-label="Figures of this sheet"
+      aria-label=${words.figures.ofSheet}
     >
       ${repeat(
         figures,
@@ -106,7 +107,7 @@ function card(figure: FigureView, size: Size, workbook: Workbook, shell: Shell) 
       </div>
       <button
         class="glyph more"
-        aria-label="Menu of ${title}"
+        aria-label=${words.figures.menuOf(title)}
         aria-haspopup="menu"
         @click=${(event: Event) => openFigureMenu(event, figure, workbook, shell)}
         @keydown=${(event: KeyboardEvent) => figureKey(event, figure, workbook, shell)}
@@ -124,7 +125,7 @@ function card(figure: FigureView, size: Size, workbook: Workbook, shell: Shell) 
     ${
       rest.length > 0
         ? html`<details>
-            <summary>In words</summary>
+            <summary>${words.figures.inWords}</summary>
             <ul>
               ${rest.map((sentence) => html`<li>${written(sentence)}</li>`)}
             </ul>

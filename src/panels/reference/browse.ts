@@ -3,6 +3,7 @@ import { families } from '../../../functions/define.ts';
 import { pageOf, titleOf, type FunctionPage } from '../../reference/page.ts';
 import { functionsFor } from '../entry/suggest.ts';
 import { computed, signal, type ReadonlySignal, type Signal } from '../kit/signals.ts';
+import { words } from '../../words/words.ts';
 
 /** Functions under one heading. */
 export interface Group {
@@ -64,10 +65,10 @@ export function browse(functions: ReadonlySignal<readonly AnyDefinition[]>, at?:
 }
 
 /** By family; with words, the best answer first. */
-function groupsOf(words: string, functions: readonly AnyDefinition[]): readonly Group[] {
-  if (words !== '') {
-    const found = functionsFor(words.toLowerCase(), functions);
-    return found.length > 0 ? [{ title: `found by “${words}”`, functions: found }] : [];
+function groupsOf(asked: string, functions: readonly AnyDefinition[]): readonly Group[] {
+  if (asked !== '') {
+    const found = functionsFor(asked.toLowerCase(), functions);
+    return found.length > 0 ? [{ title: words.reference.foundBy(asked), functions: found }] : [];
   }
   return families
     .map((family) => ({

@@ -8,6 +8,7 @@ import type { Workbook } from '../workbook.ts';
 import type { Browse } from './browse.ts';
 import { equation } from './equation.ts';
 import { toPage } from './to-page.ts';
+import { words } from '../../words/words.ts';
 
 /** All that the library says of one function. */
 export function functionPage(
@@ -21,46 +22,46 @@ export function functionPage(
   return html`
     <p class="ways">
       <button class="link to-list" @click=${() => toList(here)}>
-        ${icon(ArrowLeft)}All functions
+        ${icon(ArrowLeft)}${words.reference.all}
       </button>
       ${
         before === undefined
           ? ''
           : html`<button class="link" @click=${() => (here.goBack(), toPage())}>
-              ${icon(ArrowLeft)}Back to ${before}
+              ${icon(ArrowLeft)}${words.reference.backTo} ${before}
             </button>`
       }
     </p>
     <h3 class="name">${name}</h3>
     <p class="lead">${summary}</p>
     <p>${job}</p>
-    <h4>what it takes</h4>
+    <h4>${words.reference.takes}</h4>
     <p><code>${signature}</code></p>
     <dl class="parameters">
       ${page.parameters.map(parameter)}
       <div>
-        <dt>gives</dt>
+        <dt>${words.reference.gives}</dt>
         <dd>${result}</dd>
       </div>
     </dl>
     ${equation(page)}
-    <h4>for example</h4>
+    <h4>${words.reference.forExample}</h4>
     <ul class="examples">
       ${examples.map((one) => example(one, workbook, close))}
     </ul>
     ${held(workbook)}
-    <h4>in any spreadsheet</h4>
+    <h4>${words.reference.anySpreadsheet}</h4>
     ${plain(page)}
-    <h4>where it ends</h4>
+    <h4>${words.reference.ends}</h4>
     <p>${limits}</p>
-    <h4>where it comes from</h4>
+    <h4>${words.reference.comesFrom}</h4>
     <ul class="cited">
       ${page.sources.map(
         ({ from, at }) =>
           html`<li>${sources[from].title}${at === undefined ? '' : html` <i>${at}.</i>`}</li>`,
       )}
     </ul>
-    ${alike.length > 0 ? html`<h4>alike</h4>` : ''}
+    ${alike.length > 0 ? html`<h4>${words.reference.alike}</h4>` : ''}
     <ul class="chips">
       ${alike.map(
         (other) =>
@@ -71,7 +72,7 @@ export function functionPage(
           </li>`,
       )}
     </ul>
-    <p class="faint">Also found by: ${search.join(', ')}.</p>
+    <p class="faint">${words.reference.alsoFound(search.join(', '))}</p>
   `;
 }
 
@@ -84,8 +85,8 @@ function parameter({ name, help, takes, allowed, usual, leftOut }: ParameterLine
   const facts = [
     takes,
     allowed,
-    usual && `usually ${usual}`,
-    leftOut !== undefined && `if left out: ${leftOut}`,
+    usual && words.reference.usually(usual),
+    leftOut !== undefined && words.reference.ifLeftOut(leftOut),
   ];
   return html`<div>
     <dt>${name}</dt>
@@ -98,7 +99,8 @@ function example(one: WrittenExample, workbook: Workbook, close: () => void) {
   const cell = workbook.slip.value.address;
   return html`<li>
     <p>
-      <code>${formula}</code>${cells.map(({ range, holds }) => html` with ${holds} in ${range}`)}
+      <code>${formula}</code
+      >${cells.map(({ range, holds }) => html` ${words.reference.withIn(holds, range)}`)}
       ${rounded ? '≈' : '='} <b>${result}</b>
       <span>${why}${source === undefined ? '' : ` (${sources[source].title})`}</span>
     </p>
@@ -106,14 +108,14 @@ function example(one: WrittenExample, workbook: Workbook, close: () => void) {
       workbook.page.value === 'book'
         ? html`<button
             class="button"
-            aria-label="Put ${alone} into ${cell}"
+            aria-label=${words.reference.putOneInto(alone, cell)}
             @click=${() => {
               close();
               const taken = workbook.enter(alone, 'stay');
               if (taken !== true) workbook.say(taken);
             }}
           >
-            Put into ${cell}
+            ${words.reference.putInto} ${cell}
           </button>`
         : ''
     }
@@ -125,13 +127,13 @@ function held(workbook: Workbook) {
   const { text } = workbook.entry.value;
   if (workbook.page.value !== 'book' || text === '') return '';
   return html`<p class="faint">
-    ${workbook.slip.value.address} holds <code>${text}</code>. An example takes its place; undo
-    brings it back.
+    ${workbook.slip.value.address} ${words.reference.holds} <code>${text}</code>.
+    ${words.reference.takesItsPlace}
   </p>`;
 }
 
 function plain({ plain: form, equation: text }: FunctionPage) {
-  if (!form.expands) return html`<p>There is no plain formula. ${form.reason}</p>`;
+  if (!form.expands) return html`<p>${words.reference.noPlain} ${form.reason}</p>`;
   return html`<p><code class="expansion">=${text}</code></p>
-    <p class="faint">Standard functions only; put a cell in place of each word.</p>`;
+    <p class="faint">${words.reference.plainHelp}</p>`;
 }

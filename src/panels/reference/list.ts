@@ -3,36 +3,40 @@ import { live } from 'lit-html/directives/live.js';
 import type { AnyDefinition } from '../../../functions/define.ts';
 import type { Browse, Group } from './browse.ts';
 import { toPage } from './to-page.ts';
+import { words } from '../../words/words.ts';
 
 const idOf = (name: string) => `reference-${name}`;
 
 /** The search and what it finds; without words every function, by family. */
 export function list(here: Browse) {
-  const { words, groups, page } = here;
+  const { words: asked, groups, page } = here;
   return html`<div class="reference-list">
     <input
       class="finder-text"
       autofocus
       role="combobox"
-      aria-label="Find a function by what you want to know"
+      aria-label=${words.reference.find}
       aria-expanded="true"
       aria-controls="reference-functions"
       aria-activedescendant=${page.value ? idOf(page.value.name) : ''}
       autocomplete="off"
       spellcheck="false"
-      placeholder="how far, too hot, ratio"
-      .value=${live(words.value)}
-      @input=${(event: Event) => (words.value = (event.currentTarget as HTMLInputElement).value)}
+      placeholder=${words.reference.examples}
+      .value=${live(asked.value)}
+      @input=${(event: Event) => (asked.value = (event.currentTarget as HTMLInputElement).value)}
       @keydown=${(event: KeyboardEvent) => onKey(event, here)}
     />
-    <div id="reference-functions" role="listbox" aria-label="Functions" tabindex="-1">
+    <div
+      id="reference-functions"
+      role="listbox"
+      aria-label=${words.reference.functions}
+      tabindex="-1"
+    >
       ${groups.value.map((one, index) => group(one, index, here))}
     </div>
     ${
       groups.value.length === 0
-        ? html`<p class="faint" role="status">
-            No function answers to that. Try another word for what you want to know.
-          </p>`
+        ? html`<p class="faint" role="status">${words.reference.nothing}</p>`
         : ''
     }
   </div>`;

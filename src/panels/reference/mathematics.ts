@@ -1,5 +1,6 @@
 import { html, svg } from 'lit-html';
 import type { Fence, Typeset } from '../../reference/typeset.ts';
+import { words } from '../../words/words.ts';
 
 /** A line that is stretched to the height of what it stands beside. */
 const stretched = (className: string, path: string) =>
@@ -46,7 +47,7 @@ export function mathematics(set: Typeset): unknown {
           ({ is, when }) =>
             html`<span>${mathematics(is)}</span
               ><span
-                >${when ? html`<i>if</i> ${mathematics(when)}` : html`<i>otherwise</i>`}</span
+                >${when ? html`<i>${words.reference.if}</i> ${mathematics(when)}` : html`<i>${words.reference.otherwise}</i>`}</span
               >`,
         )}</span
       ></span

@@ -8,11 +8,12 @@ import { functionPage } from './function-page.ts';
 import { list } from './list.ts';
 import { toPage } from './to-page.ts';
 import { opening } from './opening.ts';
+import { words } from '../../words/words.ts';
 
 /** Every function of the library: found by the words of the trade, explained, and put to use. */
 export function reference(workbook: Workbook, shell: Shell, at?: string): void {
   const here = browse(workbook.functions, at);
-  openDialogBox({ title: 'Function reference', className: 'reference' }, (close) => {
+  openDialogBox({ title: words.reference.title, className: 'reference' }, (close) => {
     const page = here.page.value;
     return html`<div
       class="reference-body"
@@ -25,7 +26,7 @@ export function reference(workbook: Workbook, shell: Shell, at?: string): void {
         html`<article
           class="reference-page prose"
           tabindex="0"
-          aria-label=${page?.name ?? 'How to read it'}
+          aria-label=${page?.name ?? words.reference.howToRead}
         >
           ${page ? functionPage(page, here, workbook, close) : opening(here, shell)}
         </article>`,

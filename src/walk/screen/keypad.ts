@@ -3,6 +3,7 @@ import { Delete } from 'lucide-static';
 import { icon } from '../../panels/kit/icon.ts';
 import { written } from '../../panels/kit/written.ts';
 import { isLit, press, type Pad, type PadKey } from '../pad.ts';
+import { words } from '../../words/words.ts';
 
 /** The keys under the thumb. A press leaves the focus where it is, so that a keyboard goes on typing. */
 export function keypad(pad: Pad, draft: string | null, kept: string, set: (text: string) => void) {
@@ -22,7 +23,7 @@ export function keypad(pad: Pad, draft: string | null, kept: string, set: (text:
   return html`<div
     class="keypad ${pad.wheel ? 'wheel' : 'digits'}"
     role="group"
-    aria-label=${pad.wheel ? 'Whole stops, and what lies between' : 'Digits'}
+    aria-label=${pad.wheel ? words.walk.wholeStops : words.walk.digits}
   >
     ${pad.rows.map((row) => html`<div class="keys of-${Math.max(row.length, pad.columns)}">${row.map(draw)}</div>`)}
   </div>`;

@@ -6,6 +6,7 @@ import { written } from '../../panels/kit/written.ts';
 import type { WalkReading } from '../order.ts';
 import { valueInList, verdictOn } from '../standing.ts';
 import type { Scene } from './scene.ts';
+import { words } from '../../words/words.ts';
 
 export interface ListHands {
   go(reading: WalkReading): void;
@@ -34,10 +35,10 @@ export function pointList(scene: Scene, hands: ListHands) {
         class="input"
         name="name"
         autocomplete="off"
-        aria-label="Name of a point to add"
-        placeholder="Another point"
+        aria-label=${words.walk.nameOfNew}
+        placeholder=${words.walk.another}
       />
-      <button class="button">Add a point</button>
+      <button class="button">${words.walk.addPoint}</button>
     </form>
   `;
 }
@@ -45,8 +46,8 @@ export function pointList(scene: Scene, hands: ListHands) {
 function rounds({ passes, pass }: Scene, { round }: ListHands) {
   return segments(
     'walk-round',
-    'Round',
-    passes.map(({ name }) => ({ value: name, label: name || 'Readings' })),
+    words.walk.round,
+    passes.map(({ name }) => ({ value: name, label: name || words.walk.readings })),
     pass.name,
     round,
   );
@@ -62,8 +63,8 @@ function line(scene: Scene, reading: WalkReading, { go, skipped }: ListHands) {
   const { look, isFirstRound } = scene;
   const blank = look.engine.valueOf(reading.spot) === null;
   const said = !blank ? verdictOn(look, reading) : undefined;
-  const waits = skipped.has(keyOf(reading)) ? 'skipped' : 'no reading yet';
-  const words = blank ? waits : (said?.words ?? '');
+  const waits = skipped.has(keyOf(reading)) ? words.walk.skipped : words.walk.noReading;
+  const out = blank ? waits : (said?.words ?? '');
   const mark = blank ? 'waits' : said?.shape;
   return html`<li>
     <button
@@ -76,7 +77,7 @@ function line(scene: Scene, reading: WalkReading, { go, skipped }: ListHands) {
         >${reading.label}${isFirstRound ? html` <small>${beside(reading)}</small>` : ''}</span
       >
       <b>${blank ? '' : written(valueInList(look, reading))}</b>
-      ${words === '' ? '' : html`<span class="words-of">${written(words)}</span>`}
+      ${out === '' ? '' : html`<span class="words-of">${written(out)}</span>`}
     </button>
   </li>`;
 }

@@ -11,6 +11,7 @@ import { valueInList, verdictOn } from '../standing.ts';
 import { beside } from './list.ts';
 import { scale } from './scale.ts';
 import type { Scene } from './scene.ts';
+import { words } from '../../words/words.ts';
 
 export interface PointHands {
   draft: string | null;
@@ -34,7 +35,7 @@ function about({ standing: { wanted }, reading, isFirstRound, note }: Scene) {
   const caption = beside(reading);
   return html`<p class="wanted">
       ${isFirstRound ? (caption ? html`<span>${caption}</span>` : '') : html`<b>${caption}</b>`}
-      ${wanted.map((part, at) => html`<b>${at === 0 ? 'wanted ' : ''}${written(part)}</b>`)}
+      ${wanted.map((part, at) => html`<b>${written(at === 0 ? words.walk.wantedGoal(part) : part)}</b>`)}
     </p>
     ${note ? html`<p class="note-now">${note}</p>` : ''}`;
 }
@@ -59,10 +60,10 @@ function before({ look, pass, index }: Scene) {
 }
 
 const modeWords: Partial<Record<QuantityName, { label: string; spoken: string }>> = {
-  fNumber: { label: 'f', spoken: 'f-number' },
-  illuminance: { label: 'lx', spoken: 'illuminance' },
-  luminance: { label: 'cd/m²', spoken: 'luminance' },
-  ev: { label: 'EV', spoken: 'exposure value' },
+  fNumber: { label: 'f', spoken: words.walk.fNumber },
+  illuminance: { label: 'lx', spoken: words.walk.illuminance },
+  luminance: { label: 'cd/m²', spoken: words.walk.luminance },
+  ev: { label: 'EV', spoken: words.walk.exposureValue },
 };
 
 function chips(scene: Scene, hands: PointHands) {
@@ -79,7 +80,7 @@ function chips(scene: Scene, hands: PointHands) {
       choices.length > 1
         ? segments(
             'walk-mode',
-            'The meter says',
+            words.walk.meterSays,
             choices.map((value) => ({
               value,
               label: label(value),
@@ -96,10 +97,10 @@ function chips(scene: Scene, hands: PointHands) {
 function receptors(now: Receptor, { meter }: PointHands) {
   return segments(
     'walk-receptor',
-    'Metered with',
+    words.walk.meteredWith,
     [
-      { value: 'dome', label: 'dome' },
-      { value: 'flat', label: 'flat' },
+      { value: 'dome', label: words.walk.dome },
+      { value: 'flat', label: words.walk.flat },
     ],
     now,
     meter,

@@ -18,6 +18,7 @@ import { keyOf } from './list.ts';
 import { sceneOf, type Scene } from './scene.ts';
 import { told } from './told.ts';
 import { walkView, type Panel, type WalkHandles } from './view.ts';
+import { words } from '../../words/words.ts';
 
 /** The book on the desk as Walk sees it. */
 export interface WalkDesk {
@@ -45,8 +46,7 @@ export interface WalkRoom {
   goOn(): void;
 }
 
-const noReadings =
-  'This sheet has no readings. Mark the cells that are filled on the day as readings first.';
+const noReadings = words.walk.noReadings;
 
 export function createWalk(means: WalkMeans): WalkRoom {
   const { desk, workbook, screen } = means;
@@ -202,7 +202,7 @@ export function createWalk(means: WalkMeans): WalkRoom {
       mount(box, draw),
       effect(() => {
         box.dataset['panel'] = panel.value;
-        box.setAttribute('aria-label', `Walk, ${scene.value?.title ?? ''}`);
+        box.setAttribute('aria-label', words.walk.title(scene.value?.title ?? ''));
         // The last reading was deleted, or the book was closed: there is nothing to walk.
         if (!scene.value) queueMicrotask(() => leave?.());
       }),
@@ -239,7 +239,7 @@ export function createWalk(means: WalkMeans): WalkRoom {
   return {
     open() {
       const now = desk.value;
-      if (!now) return refused('Open a book first.');
+      if (!now) return refused(words.walk.openFirst);
       if (leave) return done;
       begin();
       const here = scene.value;

@@ -1,5 +1,6 @@
 import { html, svg } from 'lit-html';
 import { stopsInWords } from '../../../functions/stops/verdictWords.ts';
+import { words } from '../../words/words.ts';
 
 /** Stops to either side; what is farther off stands at the end with an arrow. */
 const reach = 2;
@@ -20,7 +21,7 @@ export function scale(off: number, tolerance: number) {
     class="off-scale"
     viewBox="0 0 ${width} 60"
     role="img"
-    aria-label="Here ${stopsInWords(off)} ${off < 0 ? 'under' : 'over'} what is wanted"
+    aria-label=${words.walk.offScale(stopsInWords(off), off < 0)}
   >
     ${svg`<rect class="agrees-band" x=${at(-tolerance)} y=${line - 7} width=${at(tolerance) - at(-tolerance)} height="14" rx="3" />
     <path class="axis" d="M${at(-reach)} ${line}H${at(reach)}" />
@@ -31,7 +32,7 @@ export function scale(off: number, tolerance: number) {
       (stops) =>
         svg`<text class="number" x=${at(stops)} y=${line + 22}>${stops > 0 ? '+' : '−'}${Math.abs(stops)}</text>`,
     )}
-    <text class="number" x=${at(0)} y=${line + 22}>wanted</text>
+    <text class="number" x=${at(0)} y=${line + 22}>${words.walk.wanted}</text>
     <circle class="wanted" cx=${at(0)} cy=${line} r="6" />
     <path class="stem" d="M${here} ${line}V17" />
     ${
@@ -39,6 +40,6 @@ export function scale(off: number, tolerance: number) {
         ? svg`<path class="here" d="M${here} ${line - 6}v12l${off < 0 ? -9 : 9} -6Z" />`
         : svg`<circle class="here" cx=${here} cy=${line} r="5.5" />`
     }
-    <text class="label" x=${here} y="12">here</text>`}
+    <text class="label" x=${here} y="12">${words.walk.here}</text>`}
   </svg>`;
 }

@@ -7,6 +7,7 @@ import { keypad } from './keypad.ts';
 import { keyOf, pointList, type ListHands } from './list.ts';
 import { pointNow, type PointHands } from './point.ts';
 import type { Scene } from './scene.ts';
+import { words } from '../../words/words.ts';
 
 export type Panel = 'point' | 'list' | 'note';
 
@@ -34,17 +35,22 @@ export function walkView(scene: Scene, hands: WalkHandles, workbook: Workbook) {
   const { panel } = hands;
   return html`
     <header class="walk-head">
-      <button class="glyph" aria-label="Leave Walk" title="Leave Walk" @click=${hands.leave}>
+      <button
+        class="glyph"
+        aria-label=${words.walk.leave}
+        title=${words.walk.leave}
+        @click=${hands.leave}
+      >
         ${icon(X)}
       </button>
-      <p class="walk-title">Walk · ${scene.title}</p>
+      <p class="walk-title">${words.walk.heading(scene.title)}</p>
       <button class="count" @click=${() => hands.show(panel === 'list' ? 'point' : 'list')}>
         ${count(scene, hands)}
       </button>
       <button
         class="glyph"
-        aria-label="Dim for metering"
-        title="Dim for metering"
+        aria-label=${words.walk.dim}
+        title=${words.walk.dim}
         aria-pressed=${String(hands.metering)}
         @click=${hands.dim}
       >
@@ -53,11 +59,11 @@ export function walkView(scene: Scene, hands: WalkHandles, workbook: Workbook) {
     </header>
     ${progress(scene)}
     <div class="walk-notice">${notice(workbook)}</div>
-    <section class="points" aria-label="Points">${pointList(scene, hands)}</section>
+    <section class="points" aria-label=${words.walk.points}>${pointList(scene, hands)}</section>
     <section class="now" aria-label=${scene.reading.label}>
       ${pointNow(scene, hands, workbook)}
     </section>
-    <section class="under-thumb" aria-label="Entry">
+    <section class="under-thumb" aria-label=${words.walk.entry}>
       ${
         panel === 'note'
           ? noteSheet(scene, hands)
@@ -75,8 +81,8 @@ function count(scene: Scene, { skipped }: WalkHandles) {
   const gone = pass.readings.filter(
     (one) => skipped.has(keyOf(one)) && look.engine.valueOf(one.spot) === null,
   ).length;
-  return html`<span class="unseen">All points: </span>${index + 1} of
-    ${pass.readings.length}${gone > 0 ? ` · ${gone} skipped` : ''}`;
+  return html`<span class="unseen">${words.walk.allPointsLabel} </span
+    >${words.walk.count(index + 1, pass.readings.length, gone)}`;
 }
 
 function progress({ pass, index, look }: Scene) {
@@ -85,7 +91,7 @@ function progress({ pass, index, look }: Scene) {
   return html`<div
     class="progress"
     role="img"
-    aria-label="${read} of ${pass.readings.length} readings taken"
+    aria-label=${words.walk.taken(read, pass.readings.length)}
   >
     ${taken.map((isTaken, at) => html`<i class="${isTaken ? 'taken' : ''} ${at === index ? 'here' : ''}"></i>`)}
   </div>`;
@@ -105,23 +111,23 @@ function camera({ photo }: WalkHandles) {
       type="file"
       accept="image/*"
       capture="environment"
-      aria-label="Photo of this point"
+      aria-label=${words.walk.photoOfPoint}
       @change=${taken}
-    />${icon(Camera)}<span>photo</span></label
+    />${icon(Camera)}<span>${words.walk.photo}</span></label
   >`;
 }
 
 function tools(hands: WalkHandles) {
   const { show, unreadable, undo, undoes } = hands;
-  const tool = (words: string, picture: string, run: () => void, label = words, off = false) =>
+  const tool = (name: string, picture: string, run: () => void, label = name, off = false) =>
     html`<button class="tool" aria-label=${label} title=${label} ?disabled=${off} @click=${run}>
-      ${icon(picture)}<span>${words}</span>
+      ${icon(picture)}<span>${name}</span>
     </button>`;
   return html`<div class="tools">
-    ${tool('points', List, () => show('list'), 'All points')}
-    ${tool('note', StickyNote, () => show('note'), 'Note on this point')} ${camera(hands)}
-    ${tool('not readable', EyeOff, unreadable)}
-    ${tool('undo', Undo2, undo, undoes ? `Undo: ${undoes}` : 'Nothing to undo', !undoes)}
+    ${tool(words.walk.toolPoints, List, () => show('list'), words.walk.allPoints)}
+    ${tool(words.walk.toolNote, StickyNote, () => show('note'), words.walk.noteOnPoint)}
+    ${camera(hands)} ${tool(words.walk.notReadable, EyeOff, unreadable)}
+    ${tool(words.walk.toolUndo, Undo2, undo, undoes ? words.walk.undo(undoes) : words.walk.nothingToUndo, !undoes)}
   </div>`;
 }
 
@@ -130,14 +136,14 @@ function onwards(scene: Scene, hands: WalkHandles) {
   const { draft } = hands;
   const next = pass.readings[index + 1];
   const dirty = draft !== null;
-  const where = next ? nameOf(scene, next.label, next.caption) : 'all points';
-  const onward = standing.value.text === '' ? `Skip to ${where}` : `Next: ${where}`;
-  const keep = draft === '' ? 'Take the reading away' : `Keep ${inFull(draft ?? '', pad.unit)}`;
+  const where = next ? nameOf(scene, next.label, next.caption) : words.walk.thenAllPoints;
+  const onward = standing.value.text === '' ? words.walk.skipTo(where) : words.walk.next(where);
+  const keep = draft === '' ? words.walk.takeAway : words.walk.keep(inFull(draft ?? '', pad.unit));
   return html`<div class="onwards" @pointerdown=${(event: Event) => event.preventDefault()}>
     <button
       class="back"
-      aria-label="Back"
-      title="Back"
+      aria-label=${words.walk.back}
+      title=${words.walk.back}
       ?disabled=${index === 0}
       @click=${hands.back}
     >
@@ -164,11 +170,14 @@ function noteSheet({ note }: Scene, hands: WalkHandles) {
   };
   return html`<form class="note-sheet" @submit=${keep}>
     <label class="field"
-      ><span>Note on this point</span><textarea class="input" rows="3" .value=${note}></textarea>
+      ><span>${words.walk.noteOnPoint}</span
+      ><textarea class="input" rows="3" .value=${note}></textarea>
     </label>
     <div class="onwards">
-      <button class="back wide" type="button" @click=${() => hands.show('point')}>Cancel</button>
-      <button class="main"><span>Keep the note</span></button>
+      <button class="back wide" type="button" @click=${() => hands.show('point')}>
+        ${words.walk.cancel}
+      </button>
+      <button class="main"><span>${words.walk.keepNote}</span></button>
     </div>
   </form>`;
 }

@@ -16,4 +16,11 @@ export const archive = {
       ...(same > 0 ? [`${plural(same, 'book')} here already`] : []),
     ].join(', ')}.`,
   empty: 'The archive is empty.',
+  lacksFile: 'The archive lacks one of its files',
+  bookDamaged: (reason: string) => `A book in the archive is damaged (${reason})`,
+  noArchive: 'The file is not an archive of Halfstop',
+  nothingTaken: (reason: string) => `${reason}, so nothing was taken in.`,
+  larger: 'The archive is larger than any of ours',
+  newer: 'The archive is of a newer Halfstop',
+  listDamaged: 'The list in the archive is damaged',
 } as const;

@@ -2,6 +2,7 @@ import { stopsInWords } from '../../../../functions/stops/verdictWords.ts';
 import type { Surroundings } from '../../figure.ts';
 import { said, saidNumber } from '../../kit/words.ts';
 import type { Falloff } from './read.ts';
+import { words } from '../../../words/words.ts';
 
 export function describeFalloff(falloff: Falloff, surroundings: Surroundings): readonly string[] {
   const { lux, mark, point, face, shown } = falloff;
@@ -9,16 +10,25 @@ export function describeFalloff(falloff: Falloff, surroundings: Surroundings): r
   const length = (value: number) => said('length', value, writing, lengthFormat(value, writing));
   const curve = face ?? point;
   const [near, far] = shown;
-  const ends = `From ${length(near)} away it is ${apart(curve.stopsAt(near))} the mark, from ${length(far)} ${apart(curve.stopsAt(far))} it.`;
+  const ends = words.falloff.ends(
+    length(near),
+    apart(curve.stopsAt(near)),
+    length(far),
+    apart(curve.stopsAt(far)),
+  );
   return [
     depthInWords(falloff, surroundings),
-    `At the mark, ${said('length', mark, writing)} away, it gives ${said('illuminance', lux, writing)}.`,
+    words.falloff.atMark(said('length', mark, writing), said('illuminance', lux, writing)),
     ends,
     ...(face
       ? [
-          `The face is ${length(face.width)} by ${length(face.height)}. ${against(point.stopsAt(near) - face.stopsAt(near), length(near))}`,
+          words.falloff.face(
+            length(face.width),
+            length(face.height),
+            against(point.stopsAt(near) - face.stopsAt(near), length(near)),
+          ),
         ]
-      : ['By the inverse square law: right from five times the widest side of the source on.']),
+      : [words.falloff.rule]),
   ];
 }
 
@@ -27,14 +37,14 @@ export function depthInWords(
   { depth: [near, far] }: Falloff,
   { writing, tolerance }: Surroundings,
 ): string {
-  const within = `within ${stopsInWords(tolerance)} of the mark`;
+  const within = words.falloff.within(stopsInWords(tolerance));
   const end = said('length', far, writing, lengthFormat(far, writing));
-  if (near === 0) return `From the face to ${end} the light stays ${within}.`;
+  if (near === 0) return words.falloff.fromFaceTo(end, within);
   const start =
     writing.length === 'ft'
       ? said('length', near, writing)
       : saidNumber('length', near, writing, lengthFormat(near, writing));
-  return `From ${start} to ${end} the light stays ${within}.`;
+  return words.falloff.fromTo(start, end, within);
 }
 
 /** Centimetres are as near as anyone stands; nearer than that only by chance. */
@@ -44,10 +54,16 @@ export const lengthFormat = (
 ): { readonly decimals?: number } => (length === 'm' ? { decimals: value < 10 ? 2 : 1 } : {});
 
 const apart = (stops: number): string =>
-  Math.abs(stops) < 0.05 ? 'as at' : `${stopsInWords(stops)} ${stops > 0 ? 'above' : 'below'}`;
+  Math.abs(stops) < 0.05
+    ? words.falloff.asAt
+    : stops > 0
+      ? words.falloff.above(stopsInWords(stops))
+      : words.falloff.below(stopsInWords(stops));
 
 function against(more: number, where: string): string {
   return Math.abs(more) < 0.05
-    ? `It falls off as the inverse square says.`
-    : `From ${where} the inverse square would promise ${stopsInWords(more)} ${more > 0 ? 'more' : 'less'}.`;
+    ? words.falloff.asSaid
+    : more > 0
+      ? words.falloff.more(where, stopsInWords(more))
+      : words.falloff.less(where, stopsInWords(more));
 }

@@ -7,9 +7,10 @@ import { thatFit } from '../../kit/apart.ts';
 import { element, group, rounded, type Drawing, type Drawn } from '../../kit/element.ts';
 import { filled, hatched, line, type Box } from '../../kit/ground.ts';
 import type { Theme } from '../../kit/theme.ts';
-import { roughly, said, saidNumber, widthOf, words } from '../../kit/words.ts';
+import { roughly, said, saidNumber, widthOf, lettering } from '../../kit/words.ts';
 import { lengthFormat } from './describe.ts';
 import type { Curve, Falloff } from './read.ts';
+import { words } from '../../../words/words.ts';
 
 interface Plan extends Surroundings {
   readonly falloff: Falloff;
@@ -83,14 +84,18 @@ function depth({ falloff, box, x, theme, small, writing, tolerance }: Plan) {
     saidNumber('length', end, writing, lengthFormat(end, writing)),
   );
   const unit = writing.length === 'm' ? ' m' : '';
-  const text = `${near === 0 ? 'to' : `${from ?? ''} to`} ${to ?? ''}${unit} · ± ${stopsInWords(tolerance)}`;
+  const end = `${to ?? ''}${unit}`;
+  const text =
+    near === 0
+      ? words.falloff.to(end, stopsInWords(tolerance))
+      : words.falloff.nearTo(from ?? '', end, stopsInWords(tolerance));
   const half = widthOf(text, small) / 2;
   const middle = Math.min(Math.max((left + right) / 2, box.left + half), box.right - half);
   return [
     filled(strip, theme.lampbg),
     hatched(strip, theme.line2, 8),
     ...[left, right].map((at) => line([at, box.top], [at, box.bottom], theme.lamp)),
-    words(middle, box.top - small * 0.6, text, {
+    lettering(middle, box.top - small * 0.6, text, {
       ...{ fill: theme.ink, size: small, anchor: 'middle', weight: 600 },
     }),
   ];
@@ -107,16 +112,16 @@ function levels({ falloff, box, stops, y, theme, letters, small, writing }: Plan
   const head = box.top - small * 0.95;
   const quiet = { fill: theme.mute, size: small } as const;
   return [
-    words(box.left - letters * 0.6, head, 'stops', { ...quiet, anchor: 'end' }),
-    words(box.right + letters * 0.6, head, unit, quiet),
+    lettering(box.left - letters * 0.6, head, words.falloff.stops, { ...quiet, anchor: 'end' }),
+    lettering(box.right + letters * 0.6, head, unit, quiet),
     ...whole.flatMap((value) => [
       line([box.left, y(value)], [box.right, y(value)], value === 0 ? theme.mute : theme.line, {
         'stroke-width': value === 0 ? 1.25 : 1,
       }),
-      words(box.left - letters * 0.6, y(value) + letters * 0.34, signedWhole(value), {
+      lettering(box.left - letters * 0.6, y(value) + letters * 0.34, signedWhole(value), {
         ...{ fill: value === 0 ? theme.ink : theme.mute, size: letters, anchor: 'end' },
       }),
-      words(
+      lettering(
         box.right + letters * 0.6,
         y(value) + letters * 0.34,
         roughly('illuminance', falloff.lux * 2 ** value, writing),
@@ -147,7 +152,7 @@ function distances({ falloff, box, x, theme, letters, writing }: Plan): Drawn[] 
     line([box.left, box.bottom], [box.right, box.bottom], theme.line2),
     ...labels.flatMap(({ text, at }) => [
       line([at, box.bottom], [at, box.bottom + letters * 0.4], theme.edge),
-      words(at, box.bottom + letters * 1.6, text, {
+      lettering(at, box.bottom + letters * 1.6, text, {
         ...{ fill: theme.mute, size: letters, anchor: 'middle' },
       }),
     ]),
@@ -177,31 +182,35 @@ function curves({ falloff, box, x, y, theme, letters, small }: Plan): Drawn[] {
     const start = box.right - letters * 0.8 - widthOf(text, small);
     return group({}, [
       line([start - letters * 2.6, level], [start - letters * 0.6, level], stroke, look),
-      words(start, level + small * 0.34, text, {
+      lettering(start, level + small * 0.34, text, {
         fill: theme.mute,
         size: small,
         halo: theme.sheet,
       }),
     ]);
   };
-  if (!face) return [drawn(point, theme.lamp, heavy), key(0, 'inverse square', theme.lamp, heavy)];
+  if (!face)
+    return [
+      drawn(point, theme.lamp, heavy),
+      key(0, words.falloff.inverseSquare, theme.lamp, heavy),
+    ];
   return [
     drawn(point, theme.mute, dotted),
     drawn(face, theme.lamp, heavy),
-    key(0, 'from the face', theme.lamp, heavy),
-    key(1, 'inverse square', theme.mute, dotted),
+    key(0, words.falloff.fromFace, theme.lamp, heavy),
+    key(1, words.falloff.inverseSquare, theme.mute, dotted),
   ];
 }
 
 function mark({ falloff, x, y, theme, letters, small, writing }: Plan): Drawn[] {
   const [at, level] = [x(falloff.mark), y(0)];
-  const text = `mark, ${said('length', falloff.mark, writing)}`;
+  const text = words.falloff.mark(said('length', falloff.mark, writing));
   return [
     element('circle', {
       ...{ cx: at, cy: level, r: letters * 0.38, fill: theme.ink },
       ...{ stroke: theme.sheet, 'stroke-width': 2 },
     }),
-    words(at + letters * 0.7, level - letters * 0.6, text, {
+    lettering(at + letters * 0.7, level - letters * 0.6, text, {
       ...{ fill: theme.ink, size: small, halo: theme.sheet },
     }),
   ];

@@ -1,6 +1,7 @@
 import { panelDistance, panelFactor } from '../../../../functions/distance/panel.ts';
 import type { Given, Undrawn } from '../../figure.ts';
 import { numberIn, positiveIn } from '../cells.ts';
+import { words } from '../../../words/words.ts';
 
 /** How light falls off, in stops from what it is at the mark. Lengths in metres. */
 export interface Curve {
@@ -22,20 +23,20 @@ export interface Falloff {
 }
 
 export const reaches = [
-  { value: '2', words: 'from half to twice the distance' },
-  { value: '4', words: 'from a quarter to four times' },
-  { value: '1.5', words: 'close around the mark' },
+  { value: '2', words: words.falloff.halfToTwice },
+  { value: '4', words: words.falloff.quarterToFour },
+  { value: '1.5', words: words.falloff.close },
 ] as const;
 
 /** Stands farther than this, a source is no lamp on a set. */
 const farthest = 10_000;
 
 export function readFalloff(given: Given): Falloff | Undrawn {
-  const lux = positiveIn(given, 'lux', 'Light at the mark');
+  const lux = positiveIn(given, 'lux', words.falloff.light);
   if (typeof lux !== 'number') return lux;
-  const mark = positiveIn(given, 'mark', 'Distance of the mark');
+  const mark = positiveIn(given, 'mark', words.falloff.distance);
   if (typeof mark !== 'number') return mark;
-  if (mark > farthest) return { reason: 'Distance of the mark is too far to be drawn.' };
+  if (mark > farthest) return { reason: words.falloff.tooFar };
   const [width, height] = [numberIn(given, 'width'), numberIn(given, 'height')];
   const face =
     width !== undefined && height !== undefined && width > 0 && height > 0

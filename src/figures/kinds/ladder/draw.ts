@@ -3,7 +3,7 @@ import { element, group, rounded, type Drawing, type Drawn } from '../../kit/ele
 import { line } from '../../kit/ground.ts';
 import { paintOf, signAt } from '../../kit/signs.ts';
 import type { Theme } from '../../kit/theme.ts';
-import { shortened, widthOf, words } from '../../kit/words.ts';
+import { shortened, widthOf, lettering } from '../../kit/words.ts';
 import { planOf, sideWords, type Plan } from './plan.ts';
 import type { Ladder, Rung } from './read.ts';
 import { ground, signalScale, stopsScale } from './scales.ts';
@@ -43,8 +43,12 @@ function drawRung(plan: Plan, rung: Rung, index: number): Drawn {
       line([x(wanted), middle], [x(at), middle], paintOf(shape, theme), { 'stroke-width': 1.75 }),
     wanted !== undefined && target(x(wanted), middle, plan),
     signAt(x(at ?? wanted ?? 0), middle, shape, theme, letters / 12.5),
-    words(0, baseline, shortened(rung.name, room, letters), { fill: theme.ink, size: letters }),
-    words(width, baseline, side, { fill: sidePaint(shape, theme), size: letters, anchor: 'end' }),
+    lettering(0, baseline, shortened(rung.name, room, letters), { fill: theme.ink, size: letters }),
+    lettering(width, baseline, side, {
+      fill: sidePaint(shape, theme),
+      size: letters,
+      anchor: 'end',
+    }),
   ]);
 }
 

@@ -7,6 +7,7 @@ import {
 } from '../../../../functions/stops/verdictWords.ts';
 import type { Datum, Given, Undrawn } from '../../figure.ts';
 import { numberIn, numberOf, quantityIn } from '../cells.ts';
+import { words } from '../../../words/words.ts';
 
 /** One point on the ladder. Heights are in stops from its zero. */
 export interface Rung {
@@ -38,9 +39,9 @@ export interface Ladder {
 }
 
 export const zeroNames = [
-  { value: 'key', words: 'key' },
-  { value: 'stop', words: 'taking stop' },
-  { value: 'grey', words: 'middle grey' },
+  { value: 'key', words: words.ladder.key },
+  { value: 'stop', words: words.ladder.stop },
+  { value: 'grey', words: words.ladder.middleGrey },
 ] as const;
 
 /** More would be no picture any more. */
@@ -61,12 +62,10 @@ export function readLadder(given: Given): Ladder | Undrawn {
   const rungs = (inputs['read'] ?? []).flatMap(([read], index) =>
     rungOf(names[index]?.[0], read, inputs['wanted']?.[index]?.[0], scale),
   );
-  if (rungs.length === 0) return { reason: 'No row of these cells has a reading yet.' };
-  if (rungs.length > most)
-    return { reason: `A ladder has at most ${most} points; these cells have ${rungs.length}.` };
+  if (rungs.length === 0) return { reason: words.ladder.noReading };
+  if (rungs.length > most) return { reason: words.ladder.tooMany(most, rungs.length) };
   const needsLevel = (inputs['read'] ?? []).flat().some((one) => isLevel(one.quantity));
-  if (needsLevel && level === undefined)
-    return { reason: 'Readings in f-numbers or levels need a cell that says what zero is.' };
+  if (needsLevel && level === undefined) return { reason: words.ladder.needsZero };
   const sorted =
     options['order'] === 'brightest'
       ? rungs.toSorted((a, b) => (b.at ?? -Infinity) - (a.at ?? -Infinity))

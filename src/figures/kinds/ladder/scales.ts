@@ -2,9 +2,10 @@ import { stopsInWords } from '../../../../functions/stops/verdictWords.ts';
 import { thatFit } from '../../kit/apart.ts';
 import type { Drawn } from '../../kit/element.ts';
 import { filled, hatched, line } from '../../kit/ground.ts';
-import { roughly, said, saidNumber, widthOf, words } from '../../kit/words.ts';
+import { roughly, said, saidNumber, widthOf, lettering } from '../../kit/words.ts';
 import { domainOf, type Plan } from './plan.ts';
 import type { Ladder } from './read.ts';
+import { words } from '../../../words/words.ts';
 
 /** What the camera holds is plain ground; what it does not is hatched. */
 export function ground({ ladder: { low, high }, box, strips, x, theme, letters, small }: Plan) {
@@ -15,7 +16,7 @@ export function ground({ ladder: { low, high }, box, strips, x, theme, letters, 
     ...[{ top: box.top - letters * 1.3, bottom: box.top - letters * 0.3 }, ...strips].map(
       ({ top, bottom }) => line([at, top], [at, bottom], theme.edge, { 'stroke-width': 1.5 }),
     ),
-    words(at + toward * small * 0.5, box.top - letters * 0.6, text, {
+    lettering(at + toward * small * 0.5, box.top - letters * 0.6, text, {
       ...{ fill: theme.mute, size: small, anchor },
     }),
   ];
@@ -25,8 +26,8 @@ export function ground({ ladder: { low, high }, box, strips, x, theme, letters, 
       hatched({ ...strip, right: from }, theme.line2),
       hatched({ ...strip, left: to }, theme.line2),
     ]),
-    ...(low === undefined ? [] : end(from, `lost below ${amount(low)}`, 'start', 1)),
-    ...(high === undefined ? [] : end(to, `clips above ${amount(high)}`, 'end', -1)),
+    ...(low === undefined ? [] : end(from, words.ladder.lostBelow(amount(low)), 'start', 1)),
+    ...(high === undefined ? [] : end(to, words.ladder.clipsAbove(amount(high)), 'end', -1)),
   ];
 }
 
@@ -56,7 +57,7 @@ export function stopsScale(plan: Plan): Drawn[] {
     ),
     line([box.left, box.bottom], [box.right, box.bottom], theme.line2),
     ...labels.map(({ stops, text, at }) =>
-      words(at, box.bottom + letters * 1.3, text, {
+      lettering(at, box.bottom + letters * 1.3, text, {
         ...{ fill: stops === 0 ? theme.ink : theme.mute, size: letters, anchor: 'middle' },
         ...(stops === 0 && { weight: 600 }),
       }),
@@ -82,7 +83,7 @@ function levelScale(
     return [{ text, at, room: widthOf(text, small) }];
   });
   return thatFit(texts, small * 0.7).map(({ text, at }) =>
-    words(at, box.bottom + letters * 2.6, text, {
+    lettering(at, box.bottom + letters * 2.6, text, {
       ...{ fill: theme.faint, size: small, anchor: 'middle' },
     }),
   );
@@ -103,16 +104,16 @@ export function signalScale({ ladder, box, x, theme, letters, small, writing }: 
   );
   const [low, high] = [inside[0], inside.at(-1)];
   return [
-    words(box.left, letters * 0.9, signalName(signal), { fill: theme.mute, size: small }),
+    lettering(box.left, letters * 0.9, signalName(signal), { fill: theme.mute, size: small }),
     ...(low && high ? [line([x(low[0]), y], [x(high[0]), y], theme.edge)] : []),
     ...inside.map(([at]) =>
       line([x(at), y - letters * 0.25], [x(at), y + letters * 0.25], theme.edge),
     ),
     ...labels.map(({ text, at }) =>
-      words(at, y - letters * 0.5, text, { fill: theme.ink, size: small, anchor: 'middle' }),
+      lettering(at, y - letters * 0.5, text, { fill: theme.ink, size: small, anchor: 'middle' }),
     ),
   ];
 }
 
 const signalName = ({ quantity }: NonNullable<Ladder['signal']>): string =>
-  quantity === 'share' ? 'signal, %' : 'signal';
+  quantity === 'share' ? words.ladder.signalPercent : words.ladder.signalName;

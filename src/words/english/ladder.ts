@@ -1,0 +1,56 @@
+import { plural } from './plural.ts';
+
+/** The ladder of stops, drawn and in words. */
+export const ladder = {
+  agree: (agree: number, wanted: number) => `${String(agree)} of ${String(wanted)} agree`,
+  count: (count: number) => plural(count, 'point'),
+  more: (count: number) => `${String(count)} more`,
+  waits: (name: string, wanted: string) =>
+    `${name} waits for its reading${wanted === '' ? '' : `, ${wanted}`}.`,
+  aboveZero: (stops: string, zero: string) => `${stops} above ${zero}`,
+  belowZero: (stops: string, zero: string) => `${stops} below ${zero}`,
+  signalAt: (signal: string) => `signal ${signal}`,
+  camera: (ends: string) => `The camera ${ends}.`,
+  signalName: 'signal',
+  title: 'Ladder of stops',
+  what: 'Where each point stands, where it was wanted, and what the camera holds.',
+  points: 'Points',
+  pointsHelp: 'Names of the points, one a row.',
+  read: 'Read',
+  readHelp: 'What was read, beside the names: stops, f-numbers or levels.',
+  wanted: 'Wanted',
+  wantedHelp: 'What was wanted there, in the same way.',
+  level: 'What zero is',
+  levelHelp:
+    'The key’s f-number, the taking stop, or the level of grey. Needed for readings that are no stops.',
+  above: 'Camera holds above grey',
+  inStops: 'In stops.',
+  below: 'Camera holds below grey',
+  grey: 'Grey sits at',
+  greyHelp: 'How far from its usual place the camera puts grey, in stops.',
+  zeroFromGrey: 'Zero stands from grey',
+  zeroFromGreyHelp:
+    'How far the zero of the ladder is from what the taking stop puts at grey, in stops.',
+  signal: 'Signal level',
+  signalHelp:
+    'Your own table: stops from grey in its first column, the signal there in its second.',
+  zero: 'Zero is the',
+  order: 'Order',
+  asOnSheet: 'as on the sheet',
+  brightest: 'brightest first',
+  noName: 'A point without a name',
+  wantedAt: (where: string) => `${where} wanted`,
+  at: (zero: string) => `at ${zero}`,
+  clips: (where: string) => `clips ${where}`,
+  loses: (where: string) => `loses what is ${where} or less`,
+  lostBelow: (amount: string) => `lost below ${amount}`,
+  clipsAbove: (amount: string) => `clips above ${amount}`,
+  signalPercent: 'signal, %',
+  key: 'key',
+  stop: 'taking stop',
+  middleGrey: 'middle grey',
+  noReading: 'No row of these cells has a reading yet.',
+  tooMany: (most: number, has: number) =>
+    `A ladder has at most ${String(most)} points; these cells have ${String(has)}.`,
+  needsZero: 'Readings in f-numbers or levels need a cell that says what zero is.',
+} as const;
