@@ -2,7 +2,8 @@ import { writeBook } from '../book/form/write.ts';
 import type { Archive, ArchivedBook, Entry } from '../files/archive.ts';
 import { hashOf } from '../storage/packed.ts';
 import { readPages } from '../storage/pages.ts';
-import type { BookStore, KeptBook } from '../storage/store.ts';
+import type { BookStore } from '../storage/store.ts';
+import type { KeptBook } from '../storage/kept.ts';
 import { versionKinds, type KeptVersion, type VersionKind } from '../storage/versions.ts';
 import { words } from '../words/words.ts';
 

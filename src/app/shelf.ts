@@ -4,7 +4,7 @@ import { signal, type ReadonlySignal } from '../panels/kit/signals.ts';
 import type { SaveView, StartView } from '../panels/workbook.ts';
 import type { SaveState } from '../storage/autosave.ts';
 import { problem } from '../storage/problems.ts';
-import type { KeptBook } from '../storage/store.ts';
+import type { KeptBook } from '../storage/kept.ts';
 import { saveText } from './file-dialog.ts';
 import { binDays, openLibrary, type OpenedBook, type Opening } from './library.ts';
 import { clockWritten, sizeWritten, whenWritten } from './place.ts';

@@ -41,7 +41,8 @@ function register(): readonly string[] {
   const taken = catalogue.filter(({ name }) => builtIn.has(name));
   if (taken.length > 0)
     throw new Error(`HyperFormula has its own ${taken.map(({ name }) => name).join(', ')}.`);
-  for (const name of [...aboutItself, ...fromWorld, ...mended]) HyperFormula.unregisterFunction(name);
+  for (const name of [...aboutItself, ...fromWorld, ...mended])
+    HyperFormula.unregisterFunction(name);
   for (const plugin of [pluginFor(catalogue), HelperFunctions]) registerPlugin(plugin);
   mend(HyperFormula.buildEmpty(config));
   return HyperFormula.getRegisteredFunctionNames('enGB').filter(

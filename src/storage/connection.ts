@@ -1,7 +1,7 @@
 import { openDB, type DBSchema, type IDBPDatabase } from 'idb';
 import { nameOf, problem, StorageProblem } from './problems.ts';
 import type { Packed } from './packed.ts';
-import type { KeptBook, Snapshot } from './store.ts';
+import type { KeptBook, Snapshot } from './kept.ts';
 import type { KeptVersion } from './versions.ts';
 
 interface Schema extends DBSchema {

@@ -2,7 +2,8 @@ import { committed } from './committed.ts';
 import { connect, type Database } from './connection.ts';
 import { photosIn } from './photostore.ts';
 import { nameOf, StorageProblem } from './problems.ts';
-import { sizeOf, type BookStore, type ReadFromStore, type Snapshot } from './store.ts';
+import { sizeOf, type BookStore, type ReadFromStore } from './store.ts';
+import { type Snapshot } from './kept.ts';
 import { allOf, versionsIn } from './versionstore.ts';
 
 /** Books kept in IndexedDB. Text, not objects: ten times faster to write and read. */

@@ -1,5 +1,6 @@
 import { problem } from './problems.ts';
-import { lengthOf, sizeOf, type BookStore, type KeptBook, type KeptPages } from './store.ts';
+import { lengthOf, sizeOf, type BookStore, type KeptPages } from './store.ts';
+import { type KeptBook } from './kept.ts';
 
 export interface KeeperMeans {
   readonly store: BookStore;

@@ -3,7 +3,8 @@ import { readBase, writeBase } from '../book/form/remains.ts';
 import { writeBook } from '../book/form/write.ts';
 import type { Book, Refusal } from '../book/types.ts';
 import { cutPoint } from './cutPoint.ts';
-import type { KeptPages, Snapshot } from './store.ts';
+import type { KeptPages } from './store.ts';
+import type { Snapshot } from './kept.ts';
 import { words } from '../words/words.ts';
 
 export interface ReadPages {

@@ -1,5 +1,6 @@
 import { luxOver, type Field } from '../../functions/fixture/field.ts';
-import { photometryOf, point } from '../../functions/fixture/photometry.ts';
+import { photometryOf } from '../../functions/fixture/photometry.ts';
+import { point } from '../../functions/fixture/throw.ts';
 import { place, type Placed } from '../../functions/fixture/rig.ts';
 import { medianTime, type Row } from './bench.ts';
 
