@@ -4,17 +4,18 @@ import type { Format, QuantityName, Role } from '../book/types.ts';
 import { done, type Command } from './command.ts';
 import { carryOut } from './doing.ts';
 import { selectedRegions, sheetInView } from './selected.ts';
+import { words } from '../words/words.ts';
 
 type FormatPatch = { readonly [Key in keyof Format]?: Format[Key] | null };
 
 /** How the selected cells are written; null goes back to what the quantity has. */
 export const format: Command<FormatPatch> = {
   id: 'cells.format',
-  name: 'How it is written',
+  name: words.commands.numberFormat,
   group: 'cells',
   keys: ['Ctrl+1'],
   search: ['number format', 'decimals', 'unit', 'align', 'bold'],
-  run: (context, patch) => describe(context, { format: patch }, 'Change how it is written'),
+  run: (context, patch) => describe(context, { format: patch }, words.commands.changeNumberFormat),
 };
 
 const describe = (context: Parameters<Command['run']>[0], patch: CellPatch, label: string) =>
@@ -36,13 +37,13 @@ const flip = (key: 'bold' | 'italic', name: string, keys: string): Command => ({
   },
 });
 
-export const bold = flip('bold', 'Bold', 'Ctrl+B');
-export const italic = flip('italic', 'Italic', 'Ctrl+I');
+export const bold = flip('bold', words.commands.bold, 'Ctrl+B');
+export const italic = flip('italic', words.commands.italic, 'Ctrl+I');
 
 /** A note on the selected cell; an empty one takes it away. */
 export const note: Command<{ readonly note: string }> = {
   id: 'cells.note',
-  name: 'Note on a cell',
+  name: words.commands.note,
   group: 'cells',
   keys: ['Shift+F2'],
   search: ['comment', 'remark'],
@@ -55,7 +56,13 @@ export const note: Command<{ readonly note: string }> = {
     const patch = { note: text.trim() === '' ? null : text.trim() };
     return carryOut(
       context,
-      describeCells(context.book.document, context.means, [region], patch, 'Change a note'),
+      describeCells(
+        context.book.document,
+        context.means,
+        [region],
+        patch,
+        words.commands.changeNote,
+      ),
     );
   },
 };
@@ -63,7 +70,7 @@ export const note: Command<{ readonly note: string }> = {
 /** What the selected cells measure; null leaves it to what is typed. */
 export const quantity: Command<{ readonly quantity: QuantityName | null }> = {
   id: 'cells.quantity',
-  name: 'What a cell measures',
+  name: words.commands.quantity,
   group: 'cells',
   search: ['unit', 'quantity', 'type'],
   run: (context, args) =>
@@ -74,10 +81,10 @@ export const quantity: Command<{ readonly quantity: QuantityName | null }> = {
 };
 
 const roles: readonly (readonly [Role, string])[] = [
-  ['reading', 'Mark as a reading'],
-  ['choice', 'Mark as a choice'],
-  ['given', 'Mark as given'],
-  ['answer', 'Mark as an answer'],
+  ['reading', words.commands.markReading],
+  ['choice', words.commands.markChoice],
+  ['given', words.commands.markGiven],
+  ['answer', words.commands.markAnswer],
 ];
 
 export const roleCommands: readonly Command[] = [
@@ -90,17 +97,17 @@ export const roleCommands: readonly Command[] = [
   })),
   {
     id: 'cells.role.none',
-    name: 'Mark as a result',
+    name: words.commands.markResult,
     group: 'cells',
     search: ['role'],
-    run: (context) => describe(context, { role: null }, 'Mark as a result'),
+    run: (context) => describe(context, { role: null }, words.commands.markResult),
   },
 ];
 
 /** What the selected cell should come to: text or a formula, empty for nothing. */
 export const target: Command<{ readonly text: string }> = {
   id: 'cells.target',
-  name: 'What a cell should come to',
+  name: words.commands.target,
   group: 'cells',
   search: ['wanted', 'goal'],
   run(context, { text }) {

@@ -8,6 +8,7 @@ import {
 import { fixturesOf } from '../book/fixtures.ts';
 import { done, type AnyCommand, type Command } from './command.ts';
 import { carryOut } from './doing.ts';
+import { words } from '../words/words.ts';
 
 interface OfFixture {
   readonly fixture: string;
@@ -16,7 +17,7 @@ interface OfFixture {
 /** The list of the book’s fixtures, from where they are added and removed. */
 export const manage: AnyCommand = {
   id: 'fixtures.manage',
-  name: 'Fixtures',
+  name: words.commands.fixtures,
   group: 'book',
   search: ['photometric file', 'ies', 'ldt', 'lamp', 'luminaire', 'add a fixture', 'import'],
   asks: 'fixtures',
@@ -26,7 +27,7 @@ export const manage: AnyCommand = {
 /** One or several, from files or typed in: one gesture. */
 export const add: Command<{ readonly fixtures: readonly NewFixture[] }> = {
   id: 'fixtures.add',
-  name: 'Add fixtures',
+  name: words.commands.addFixtures,
   group: 'book',
   run: (context, { fixtures }) =>
     carryOut(context, addFixtures(context.book.document, context.means, fixtures)),
@@ -34,7 +35,7 @@ export const add: Command<{ readonly fixtures: readonly NewFixture[] }> = {
 
 export const change: Command<OfFixture & { readonly to: NewFixture }> = {
   id: 'fixtures.change',
-  name: 'Change a fixture',
+  name: words.commands.changeFixture,
   group: 'book',
   run: (context, { fixture, to }) =>
     carryOut(context, changeFixture(context.book.document, fixture, to)),
@@ -42,25 +43,21 @@ export const change: Command<OfFixture & { readonly to: NewFixture }> = {
 
 export const rename: Command<OfFixture & { readonly name: string }> = {
   id: 'fixtures.rename',
-  name: 'Rename a fixture',
+  name: words.commands.renameFixture,
   group: 'book',
   run(context, { fixture, name }) {
     const before = fixturesOf(context.book.document).find(({ id }) => id === fixture);
-    const say = before && `Formulas and rigs that say “${before.name}” are left as they are.`;
+    const say = before && words.commands.renamedFixture(before.name);
     return carryOut(context, renameFixture(context.book.document, fixture, name), say);
   },
 };
 
 export const remove: Command<OfFixture> = {
   id: 'fixtures.remove',
-  name: 'Remove a fixture',
+  name: words.commands.removeFixture,
   group: 'book',
   run: (context, { fixture }) =>
-    carryOut(
-      context,
-      removeFixture(context.book.document, fixture),
-      'Removed the fixture. Formulas that name it say so.',
-    ),
+    carryOut(context, removeFixture(context.book.document, fixture), words.commands.removedFixture),
 };
 
 export const fixtureCommands: readonly AnyCommand[] = [manage, add, change, rename, remove];

@@ -35,13 +35,9 @@ const list = 'archive.json';
 /** No archive of ours comes near it; a file made to fill the memory does. */
 const mostBytes = 2 ** 31;
 
-const readMe = `An archive of Halfstop: every book that was kept on a device, with its versions.
-Each file in books and in versions is a whole book and opens by itself.
-`;
-
 /** The archive as a zip file. The undo history of the books is not in it. */
 export function writeArchive({ made, books, beside }: Archive): Uint8Array<ArrayBuffer> {
-  const files: Zippable = { 'READ ME.txt': strToU8(readMe) };
+  const files: Zippable = { 'READ ME.txt': strToU8(`${words.archive.readMe.join('\n')}\n`) };
   const listed = books.map(({ id, title, text, entry, versions }) => {
     const file = `books/${fileName(title)} ${id}.halfstop`;
     files[file] = strToU8(text);

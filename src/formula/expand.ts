@@ -4,6 +4,7 @@ import type { CallSettings } from '../../functions/call.ts';
 import type { AnyDefinition, Parameter } from '../../functions/define.ts';
 import { isError } from '../../functions/values.ts';
 import { tokensOf, type Token } from './tokens.ts';
+import { words } from '../words/words.ts';
 
 /** The formula without our functions, or the reason why there is none, as a sentence. */
 export type Expansion =
@@ -26,7 +27,7 @@ export function expand(
   const { formula, parameters, name } = definition;
   if (typeof formula !== 'string') return { ok: false, reason: formula.none };
   if (args.length > parameters.length && !parameters.at(-1)?.repeats)
-    return { ok: false, reason: `${name} takes at most ${String(parameters.length)} arguments.` };
+    return { ok: false, reason: words.formula.takesAtMost(name, parameters.length) };
   const places = new Map<string, Place>();
   for (const [index, parameter] of parameters.entries()) {
     const given = args.slice(index, parameter.repeats ? undefined : index + 1);
@@ -53,7 +54,7 @@ function writeArgument(
   const texts = given.filter((text) => text !== undefined);
   if (texts.length === 0 && fallback !== undefined) texts.push(JSON.stringify(fallback));
   if (texts.length === 0 && !parameter.optional)
-    return { ok: false, reason: `${name} needs ${parameter.name}.` };
+    return { ok: false, reason: words.formula.needs(name, parameter.name) };
   const written: string[] = [];
   for (const text of texts) {
     const one = writeOne(name, parameter, text, settings);
@@ -77,7 +78,7 @@ function writeOne(
   }
   const value = readSingle({ name, parameter, settings }, literal);
   if (isError(value)) return { ok: false, reason: value.message };
-  if (typeof value === 'object') return { ok: false, reason: `${name} looks at units.` };
+  if (typeof value === 'object') return { ok: false, reason: words.formula.looksAtUnits(name) };
   const written = typeof value === 'string' ? text : String(value).toUpperCase();
   return { ok: true, text: written.startsWith('-') ? `(${written})` : written };
 }

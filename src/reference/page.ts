@@ -52,14 +52,14 @@ export interface FamilyPage {
 }
 
 const titles: Readonly<Record<Family, string>> = {
-  stops: 'Stops, ratios and readings',
-  exposure: 'Exposure',
-  distance: 'Distance and sources',
-  fixture: 'Fixtures and the set plan',
-  filter: 'Filters and diffusion',
-  colour: 'Colour',
-  power: 'Power, batteries and hire',
-  time: 'Flicker and sun',
+  stops: words.reference.familyStops,
+  exposure: words.reference.familyExposure,
+  distance: words.reference.familyDistance,
+  fixture: words.reference.familyFixtures,
+  filter: words.reference.familyFilters,
+  colour: words.reference.familyColour,
+  power: words.reference.familyPower,
+  time: words.reference.familyFlicker,
 };
 
 /** The heading of a family. */

@@ -13,8 +13,13 @@ import {
   shelfItem,
 } from './schema.ts';
 import { form, version } from './version.ts';
+import { words } from '../../words/words.ts';
 
-const index = v.pipe(v.number(), v.integer('a whole number'), v.minValue(0, 'zero or more'));
+const index = v.pipe(
+  v.number(),
+  v.integer(words.bookFile.aWholeNumber),
+  v.minValue(0, words.bookFile.zeroOrMore),
+);
 
 const cell = v.strictObject({
   at: v.string(),
@@ -43,9 +48,9 @@ const shelf = v.strictObject({ version: v.literal(1), items: v.array(shelfItem) 
 /** Eight megabytes in base64: many times what a photo of 1,600 pixels takes. */
 const jpeg = v.pipe(
   v.string(),
-  v.maxLength(11_000_000, 'at most 11,000,000 characters'),
+  v.maxLength(11_000_000, words.bookFile.photoTooLarge),
   // The first three bytes of every JPEG are FF D8 FF.
-  v.check((text) => /^\/9j\/[A-Za-z0-9+/]*={0,2}$/.test(text), 'a JPEG in base64'),
+  v.check((text) => /^\/9j\/[A-Za-z0-9+/]*={0,2}$/.test(text), words.bookFile.aPhoto),
 );
 
 /** The file form, version 1. README.md beside this folder says the same in words. */
@@ -55,7 +60,7 @@ export const bookSchema = v.strictObject({
   title: v.string(),
   settings,
   typedUnder: v.array(entrySettings),
-  sheets: v.pipe(v.array(sheet), v.minLength(1, 'at least one sheet')),
+  sheets: v.pipe(v.array(sheet), v.minLength(1, words.bookFile.oneSheet)),
   names: v.array(v.strictObject({ id, name: v.string(), formula: v.string() })),
   figures: shelf,
   fixtures: shelf,

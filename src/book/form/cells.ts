@@ -1,4 +1,5 @@
 import type { Cell, Content, EntrySettings, Formula, Photo } from '../types.ts';
+import { words } from '../../words/words.ts';
 
 /** A cell as JSON. How a formula and the settings of an entry are said differs by form. */
 export interface CellJson<F extends string | object, U> {
@@ -129,7 +130,7 @@ function contentFromJson<F extends string | object, U>(
   reader: Reader<F, U>,
 ): Content | { readonly reason: string } {
   const held = [number, text, truth, formula].filter((each) => each !== undefined);
-  if (held.length > 1) return { reason: 'The cell holds two things at once.' };
+  if (held.length > 1) return { reason: words.bookFile.twoThings };
   if (number !== undefined) return { kind: 'number', value: number };
   if (text !== undefined) return { kind: 'text', text };
   if (truth !== undefined) return { kind: 'truth', value: truth };

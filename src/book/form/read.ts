@@ -17,6 +17,7 @@ import { faultOfJson } from './openjson.ts';
 import { carry } from './photos.ts';
 import type { Migration } from './version.ts';
 import { form, migrations as ownMigrations, version } from './version.ts';
+import { words } from '../../words/words.ts';
 
 /**
  * Reads the text of a file: the whole book, or one sentence that says what is wrong and where.
@@ -45,18 +46,13 @@ function parsed(text: string): Record<string, unknown> {
   try {
     json = JSON.parse(text.startsWith('\uFEFF') ? text.slice(1) : text);
   } catch {
-    throw new Unreadable(
-      ours
-        ? 'The file is cut short or damaged, so nothing was opened.'
-        : 'The file is not a Halfstop book, so nothing was opened.',
-    );
+    throw new Unreadable(ours ? words.bookFile.cutShort : words.bookFile.notABook);
   }
   if (typeof json !== 'object' || json === null || Reflect.get(json, 'form') !== form)
-    throw new Unreadable('The file is not a Halfstop book, so nothing was opened.');
+    throw new Unreadable(words.bookFile.notABook);
   // Only texts that mention such a key are walked through: that is rare, and a walk takes time.
   const fault = /proto|constructor|\\u/.test(text) ? faultOfJson(json) : undefined;
-  if (fault !== undefined)
-    throw new Unreadable(`The file is damaged (${fault}), so nothing was opened.`);
+  if (fault !== undefined) throw new Unreadable(words.bookFile.damagedBy(fault));
   return Object.fromEntries(Object.entries(json));
 }
 
@@ -66,15 +62,12 @@ function migrated(
 ): Record<string, unknown> {
   const written = json['version'];
   if (typeof written !== 'number' || !Number.isInteger(written) || written < 0)
-    throw new Unreadable('The file does not say which version of the form it has.');
-  if (written > version)
-    throw new Unreadable(
-      `The book was written by a newer Halfstop (form ${String(written)}; this one reads up to ${String(version)}), so nothing was opened.`,
-    );
+    throw new Unreadable(words.bookFile.noVersion);
+  if (written > version) throw new Unreadable(words.bookFile.newer(written, version));
   let current = json;
   for (let from = written; from < version; from++) {
     const migrate = migrations[from];
-    if (!migrate) throw new Unreadable(`Form ${String(from)} of the file is not known here.`);
+    if (!migrate) throw new Unreadable(words.bookFile.formUnknown(from));
     current = { ...migrate(current), version: from + 1 };
   }
   return current;
@@ -89,25 +82,25 @@ function built(json: BookJson): Document {
   for (const sheet of json.sheets) filled(draft, sheet, under, usual);
   for (const { id, name, formula } of json.names) {
     const reason = draft.named(name)
-      ? 'It is there twice.'
+      ? words.bookFile.twice
       : faultOfName(name, () => false)?.reason;
-    if (reason !== undefined || draft.nameWithId(id)) throw at(`Name “${name}”`, reason ?? twice);
-    draft.putName({ id, name, formula: bound(formula, '', draft, `Name “${name}”`) });
+    if (reason !== undefined || draft.nameWithId(id))
+      throw at(words.bookFile.name(name), reason ?? twice);
+    draft.putName({ id, name, formula: bound(formula, '', draft, words.bookFile.name(name)) });
   }
   for (const shelf of shelves) draft.putShelf(shelf, shelfFrom(json[shelf], shelf));
   carry(draft, json.photos ?? []);
   return draft;
 }
 
-const twice = 'Its id is there twice.';
-const at = (where: string, reason: string) =>
-  new Unreadable(`${where}: ${reason} Nothing was opened.`);
+const twice = words.bookFile.idTwice;
+const at = (where: string, reason: string) => new Unreadable(words.bookFile.at(where, reason));
 
 function placed(draft: Draft, sheet: SheetJson): void {
   const empty = { cells: [], areas: [], rowProperties: [], columnProperties: [] };
   const content = { ...sheet, ...empty };
   const result = applyStep(draft, { kind: 'addSheet', content, at: draft.sheets.length });
-  if (!result.ok) throw at(`Sheet “${sheet.properties.name}”`, result.reason);
+  if (!result.ok) throw at(words.bookFile.sheet(sheet.properties.name), result.reason);
 }
 
 function filled(
@@ -118,12 +111,12 @@ function filled(
 ): void {
   const sheet = draft.sheet(json.id);
   if (!sheet) return;
-  const where = `Sheet “${json.properties.name}”`;
+  const where = words.bookFile.sheet(json.properties.name);
   for (const axis of ['rows', 'columns'] as const) {
     for (const { id, ...properties } of json[
       axis === 'rows' ? 'rowProperties' : 'columnProperties'
     ]) {
-      if (sheet.lines(axis).indexOf(id) < 0) throw at(where, `There is no line “${id}”.`);
+      if (sheet.lines(axis).indexOf(id) < 0) throw at(where, words.bookFile.noLine(id));
       sheet.lines(axis).setProperties(id, properties);
     }
   }
@@ -135,7 +128,7 @@ function filled(
   for (const { at: place, ...rest } of json.cells) {
     const [row = '', column = ''] = place.split(' ');
     const spot = { row: sheet.rows.indexOf(row), column: sheet.columns.indexOf(column) };
-    if (spot.row < 0 || spot.column < 0) throw at(where, `There is no place “${place}”.`);
+    if (spot.row < 0 || spot.column < 0) throw at(where, words.bookFile.noPlace(place));
     const cell = cellFromJson(rest, reader);
     const reason =
       'reason' in cell ? cell.reason : faultOfPlaced(sheet.cell(row, column), rest, under);
@@ -149,9 +142,9 @@ function faultOfPlaced(
   json: { readonly under?: number },
   under: readonly EntrySettings[],
 ): string | undefined {
-  if (before) return 'It is there twice.';
+  if (before) return words.bookFile.twice;
   return json.under !== undefined && !under[json.under]
-    ? 'It was typed under settings that the file does not list.'
+    ? words.bookFile.settingsMissing
     : undefined;
 }
 
@@ -163,7 +156,7 @@ function areaFrom(
 ): Area {
   const [reference] = bound(`=${range}`, sheet.id, draft, where).references;
   if (reference?.kind !== 'range' || reference.sheet !== sheet.id)
-    throw at(where, `“${range}” is not a range of this sheet.`);
+    throw at(where, words.bookFile.noRange(range));
   return { id, range: { ...reference, explicit: false }, quantity };
 }
 
@@ -174,17 +167,18 @@ function bound(text: string, own: string, draft: Draft, where: string): Formula 
 }
 
 function textBound(text: string, own: string, draft: Draft) {
-  if (!text.startsWith('=')) return { reason: `“${text}” is not a formula.` };
+  if (!text.startsWith('=')) return { reason: words.bookFile.noFormula(text) };
   const formula = formulaFrom(text, own, draft, maxStoredLength);
   if ('reason' in formula) return formula;
   // What is lost is written #REF!: an address that leads nowhere was not written by us.
   return formula.references.some(({ kind }) => kind === 'lost')
-    ? { reason: 'A formula refers beyond the rows or columns of its sheet.' }
+    ? { reason: words.bookFile.beyondSheet }
     : formula;
 }
 
 function shelfFrom(json: BookJson['figures'], name: string): Shelf {
   const items = json.items.map((item) => ({ ...item, id: String(item['id']) }));
-  if (new Set(items.map(({ id }) => id)).size < items.length) throw at(`In “${name}”`, twice);
+  if (new Set(items.map(({ id }) => id)).size < items.length)
+    throw at(words.bookFile.inShelf(name), twice);
   return { version: json.version, items: items.toSorted((a, b) => (a.id < b.id ? -1 : 1)) };
 }

@@ -4,18 +4,27 @@ import { isId } from '../../formula/ids.ts';
 import type { Json } from '../types.ts';
 import { phases, shelves } from '../types.ts';
 import { faultOfJson } from './openjson.ts';
+import { words } from '../../words/words.ts';
 
 /** The parts that files and journals have in common. A rule's message ends “… must be”. */
-export const id = v.pipe(v.string(), v.check(isId, 'an id of letters, digits, “_” and “-”'));
-export const finite = v.pipe(v.number(), v.finite('a finite number'));
+export const id = v.pipe(v.string(), v.check(isId, words.bookFile.anId));
+export const finite = v.pipe(v.number(), v.finite(words.bookFile.aFiniteNumber));
 export const quantity = v.picklist(quantityNames);
 export const receptor = v.picklist(['dome', 'flat']);
 export const role = v.picklist(['reading', 'choice', 'given', 'answer']);
-const positive = v.pipe(v.number(), v.finite('a finite number'), v.gtValue(0, 'more than zero'));
-const whole = v.pipe(v.number(), v.integer('a whole number'), v.minValue(0, 'zero or more'));
+const positive = v.pipe(
+  v.number(),
+  v.finite(words.bookFile.aFiniteNumber),
+  v.gtValue(0, words.bookFile.aboveZero),
+);
+const whole = v.pipe(
+  v.number(),
+  v.integer(words.bookFile.aWholeNumber),
+  v.minValue(0, words.bookFile.zeroOrMore),
+);
 
 export const format = v.strictObject({
-  decimals: v.exactOptional(v.pipe(whole, v.maxValue(12, 'at most 12'))),
+  decimals: v.exactOptional(v.pipe(whole, v.maxValue(12, words.bookFile.atMost12))),
   bold: v.exactOptional(v.boolean()),
   italic: v.exactOptional(v.boolean()),
   align: v.exactOptional(v.picklist(['left', 'centre', 'right'])),
@@ -38,7 +47,7 @@ export const openRecord = v.pipe(
       value !== null &&
       !Array.isArray(value) &&
       faultOfJson(value) === undefined,
-    'plain JSON, not nested too deep',
+    words.bookFile.plainJson,
   ),
 );
 
@@ -53,10 +62,14 @@ export const settings = v.strictObject({
   reflectedConstant: positive,
   mainsHertz: positive,
   mainsVolts: positive,
-  continuousShare: v.pipe(positive, v.maxValue(1, 'at most 1')),
-  currency: v.pipe(v.string(), v.maxLength(10, 'at most 10 characters')),
-  tolerance: v.pipe(v.number(), v.finite('a finite number'), v.minValue(0, 'zero or more')),
-  zone: v.pipe(v.string(), v.maxLength(100, 'at most 100 characters')),
+  continuousShare: v.pipe(positive, v.maxValue(1, words.bookFile.atMost1)),
+  currency: v.pipe(v.string(), v.maxLength(10, words.bookFile.atMost10Characters)),
+  tolerance: v.pipe(
+    v.number(),
+    v.finite(words.bookFile.aFiniteNumber),
+    v.minValue(0, words.bookFile.zeroOrMore),
+  ),
+  zone: v.pipe(v.string(), v.maxLength(100, words.bookFile.atMost100Characters)),
   page: v.picklist(['A4', 'A3', 'Letter', 'Legal', 'Tabloid']),
   more: openRecord,
 });
@@ -68,7 +81,11 @@ export const sheetProperties = v.strictObject({
   phase: v.nullable(v.picklist(phases)),
   template: v.nullable(v.string()),
   tolerance: v.nullable(
-    v.pipe(v.number(), v.finite('a finite number'), v.minValue(0, 'zero or more')),
+    v.pipe(
+      v.number(),
+      v.finite(words.bookFile.aFiniteNumber),
+      v.minValue(0, words.bookFile.zeroOrMore),
+    ),
   ),
   frozenRows: whole,
   frozenColumns: whole,
@@ -76,7 +93,11 @@ export const sheetProperties = v.strictObject({
 
 export const lineProperties = v.strictObject({
   size: v.exactOptional(
-    v.pipe(v.number(), v.finite('a finite number'), v.gtValue(0, 'more than zero')),
+    v.pipe(
+      v.number(),
+      v.finite(words.bookFile.aFiniteNumber),
+      v.gtValue(0, words.bookFile.aboveZero),
+    ),
   ),
   quantity: v.exactOptional(quantity),
   role: v.exactOptional(role),
@@ -85,16 +106,20 @@ export const lineProperties = v.strictObject({
 
 export const shelfItem = v.pipe(
   openRecord,
-  v.check((item) => typeof item['id'] === 'string' && isId(item['id']), 'an item with an id'),
+  v.check((item) => typeof item['id'] === 'string' && isId(item['id']), words.bookFile.itemWithId),
 );
 export const shelfName = v.picklist(shelves);
 
-export const photoHash = v.pipe(v.string(), v.regex(/^[0-9a-f]{64}$/, '64 hexadecimal digits'));
+export const photoHash = v.pipe(v.string(), v.regex(/^[0-9a-f]{64}$/, words.bookFile.hash));
 
 const photo = v.strictObject({
   hash: photoHash,
-  name: v.pipe(v.string(), v.maxLength(200, 'at most 200 characters')),
-  size: v.pipe(v.number(), v.integer('a whole number'), v.minValue(1, 'at least 1')),
+  name: v.pipe(v.string(), v.maxLength(200, words.bookFile.atMost200Characters)),
+  size: v.pipe(
+    v.number(),
+    v.integer(words.bookFile.aWholeNumber),
+    v.minValue(1, words.bookFile.atLeast1),
+  ),
 });
 
 /** What a cell says about itself, the same in files and in journals. */
@@ -105,12 +130,20 @@ export const said = {
   format: v.exactOptional(format),
   note: v.exactOptional(v.string()),
   tolerance: v.exactOptional(
-    v.pipe(v.number(), v.finite('a finite number'), v.minValue(0, 'zero or more')),
+    v.pipe(
+      v.number(),
+      v.finite(words.bookFile.aFiniteNumber),
+      v.minValue(0, words.bookFile.zeroOrMore),
+    ),
   ),
   receptor: v.exactOptional(receptor),
   pointed: v.exactOptional(v.string()),
   photos: v.exactOptional(
-    v.pipe(v.array(photo), v.minLength(1, 'at least one'), v.maxLength(50, 'at most 50')),
+    v.pipe(
+      v.array(photo),
+      v.minLength(1, words.bookFile.atLeastOne),
+      v.maxLength(50, words.bookFile.atMost50),
+    ),
   ),
 };
 

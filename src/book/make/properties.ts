@@ -10,6 +10,7 @@ import { Growing, beyondSheet } from './growing.ts';
 import { describeLines } from './lines.ts';
 import type { Made } from './made.ts';
 import { made, refused } from './made.ts';
+import { words } from '../../words/words.ts';
 
 type Said = Pick<Cell, 'role' | 'note' | 'tolerance' | 'receptor' | 'pointed' | 'photos'>;
 
@@ -24,7 +25,7 @@ export function describeCells(
   means: Pick<Means, 'newId'>,
   regions: readonly Region[],
   patch: CellPatch,
-  label = 'Format cells',
+  label = words.book.formatCells,
 ): Made {
   return changeCells(document, means, regions, label, (cell) => patched(cell, patch));
 }
@@ -53,7 +54,7 @@ export function setQuantity(
   regions: readonly Region[],
   quantity: QuantityName | null,
 ): Made {
-  const label = 'Change the quantity';
+  const label = words.book.changeQuantity;
   return changeCells(document, means, regions, label, (cell, spot) => {
     const { quantity: _quantity, yields: _yields, ...rest } = cell;
     if (quantity === null) return rest;
@@ -69,7 +70,7 @@ export function setColumnQuantity(
   columns: readonly number[],
   quantity: QuantityName | null,
 ): Made {
-  const label = 'Change the quantity';
+  const label = words.book.changeQuantity;
   const change = describeLines(document, means, sheet, 'columns', columns, label, (before) => {
     const { quantity: _, ...rest } = before;
     return quantity === null ? rest : { ...rest, quantity };
@@ -115,7 +116,7 @@ export function setTarget(document: Document, means: Means, spot: Spot, text: st
     document,
     means,
     [region],
-    'Set the target',
+    words.book.setTarget,
     (cell) => {
       const { target: _, ...rest } = cell;
       return target === null ? rest : { ...rest, target };
@@ -136,9 +137,7 @@ function targetFrom(
   const place = placeAt(document, spot);
   const read = means.readEntry(text, place && quantityAt(document, place), document.settings);
   if ('reason' in read) return read;
-  return read.content.kind === 'number'
-    ? read.content.value
-    : { reason: 'A target is a number or a formula.' };
+  return read.content.kind === 'number' ? read.content.value : { reason: words.book.targetForm };
 }
 
 /** Every cell of the regions, blank ones too, changed one by one. */

@@ -101,10 +101,7 @@ export function readLm63(text: string, companion: Companion = () => undefined): 
           gammas: Float64Array.from(gammas),
         }
       : aimedTurn(type.value === 2 ? 'B' : 'A', gammas, angles, rows);
-  if (type.value !== 1)
-    notes.push(
-      `Its intensities are of type ${type.value === 2 ? 'B' : 'A'} and were turned into planes about the aim line.`,
-    );
+  if (type.value !== 1) notes.push(words.photometric.turned(type.value === 2 ? 'B' : 'A'));
   const photometry = photometryOf({
     name: nameFrom(keywords, head, edition),
     ...turn,

@@ -1,6 +1,7 @@
 import { html } from 'lit-html';
 import { verbs } from '../verbs.ts';
 import type { Workbook } from '../workbook.ts';
+import { words } from '../../words/words.ts';
 
 /** One sentence at a time: what was done, or why it was not. Read out as it appears. */
 export function notice(workbook: Workbook) {
@@ -10,7 +11,9 @@ export function notice(workbook: Workbook) {
     <span>${now.sentence}</span>
     ${
       now.undo
-        ? html`<button class="link" @click=${() => workbook.run(verbs.undo)}>Undo</button>`
+        ? html`<button class="link" @click=${() => workbook.run(verbs.undo)}>
+            ${words.kit.undo}
+          </button>`
         : ''
     }
   </div>`;

@@ -2,6 +2,10 @@ import { plural } from './plural.ts';
 
 /** All books in one file. */
 export const archive = {
+  readMe: [
+    'An archive of Halfstop: every book that was kept on a device, with its versions.',
+    'Each file in books and in versions is a whole book and opens by itself.',
+  ],
   fileName: (day: string) => `Halfstop archive ${day}`,
   saved: (count: number) =>
     `Saved ${plural(count, 'book')} with their versions as an archive. The undo history is not in it.`,

@@ -83,4 +83,8 @@ export const book = {
   cellsApart: 'The cells to move, or the place for them, are no longer together on the sheet.',
   cellGone: 'A cell to be changed is no longer on the sheet.',
   orderIncomplete: 'The new order does not name every row of the block once.',
+  formatCells: 'Format cells',
+  changeQuantity: 'Change the quantity',
+  setTarget: 'Set the target',
+  targetForm: 'A target is a number or a formula.',
 } as const;

@@ -42,4 +42,7 @@ export const formula = {
     `A formula has at most ${String(most)} characters; this one has ${String(has)}.`,
   character: 'A character here cannot be read.',
   damaged: 'The formula is damaged.',
+  takesAtMost: (name: string, most: number) => `${name} takes at most ${String(most)} arguments.`,
+  needs: (name: string, parameter: string) => `${name} needs ${parameter}.`,
+  looksAtUnits: (name: string) => `${name} looks at units.`,
 } as const;

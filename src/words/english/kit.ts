@@ -1,4 +1,5 @@
 /** What boxes of every kind say. */
 export const kit = {
   close: 'Close',
+  undo: 'Undo',
 } as const;

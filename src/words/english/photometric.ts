@@ -1,5 +1,7 @@
 /** Why a file of measured light cannot be read, with the line. */
 export const photometric = {
+  turned: (type: 'A' | 'B') =>
+    `Its intensities are of type ${type} and were turned into planes about the aim line.`,
   emptyLine: (what: string) => `The line is empty; ${what} should be here.`,
   endsBefore: (what: string) => `The file ends before ${what}.`,
   noNumber: (word: string, what: string) => `“${word}” is no number; ${what} should be here.`,
