@@ -11,5 +11,5 @@ export async function openSample(page, address) {
   await box.fill(address);
   await box.press('Enter');
   await page.locator('aside.slip').getByText(address).waitFor({ state: 'attached' });
-  await page.getByText(/agree/).first().waitFor();
+  await page.getByText(/agree/).filter({ visible: true }).first().waitFor();
 }
