@@ -48,10 +48,7 @@ export function laySheet(host: HTMLElement, desk: Desk, id: Id, laying: Laying):
     cells.style.setProperty('zoom', String(plan.scale));
     return view;
   });
-  const ends = notes.map(({ row, column, text }) => ({
-    address: addressAt({ row, column }),
-    text,
-  }));
+  const ends = notes.map(({ text, cells }) => ({ address: cells.map(addressAt).join(', '), text }));
   laying.printed.layFoot(add(host, 'printed-foot'), look, id, ends, Math.min(plan.room, 700));
   return {
     plan,
@@ -69,16 +66,16 @@ function add(host: HTMLElement, name: string): HTMLElement {
   return element;
 }
 
+/** One note with all cells that it is on. */
 interface Noted {
-  readonly row: number;
-  readonly column: number;
   readonly text: string;
+  readonly cells: { readonly row: number; readonly column: number }[];
 }
 
 /** What people wrote on cells and what the check has to say of them, in the order of reading. */
 function notesOn(desk: Desk, sheet: Id, rows: number, columns: number): readonly Noted[] {
   const found = desk.book.document.sheet(sheet);
-  const notes: Noted[] = [];
+  const notes = new Map<string, Noted>();
   for (let row = 0; row < rows; row += 1)
     for (let column = 0; column < columns; column += 1) {
       const [rowId, columnId] = [found?.rows.idAt(row), found?.columns.idAt(column)];
@@ -86,9 +83,12 @@ function notesOn(desk: Desk, sheet: Id, rows: number, columns: number): readonly
         rowId !== undefined && columnId !== undefined ? found?.cell(rowId, columnId) : undefined;
       const said = [cell?.note ?? '', ...desk.remarksAt({ sheet, row, column })];
       const text = said.filter((one) => one !== '').join(' ');
-      if (text !== '') notes.push({ row, column, text });
+      if (text === '') continue;
+      const noted = notes.get(text) ?? { text, cells: [] };
+      noted.cells.push({ row, column });
+      notes.set(text, noted);
     }
-  return notes;
+  return [...notes.values()];
 }
 
 /** The smallest block from A1 that has anything to see. */
@@ -128,13 +128,17 @@ function cut(model: GridModel, rows: number, columns: readonly number[]): GridMo
 /** The number of its note goes behind a cell's words, or before a number. */
 function number(part: HTMLElement, columns: readonly number[], notes: readonly Noted[]): void {
   const lines = part.querySelectorAll('tbody tr');
-  notes.forEach(({ row, column }, index) => {
-    const cell = lines[row]?.querySelectorAll('td')[columns.indexOf(column)];
-    if (!cell) return;
-    const mark = document.createElement('sup');
-    mark.className = 'note-number';
-    mark.textContent = String(index + 1);
-    (cell.classList.contains('left') ? (cell.querySelector('.words') ?? cell) : cell).append(mark);
+  notes.forEach(({ cells }, index) => {
+    for (const { row, column } of cells) {
+      const cell = lines[row]?.querySelectorAll('td')[columns.indexOf(column)];
+      if (!cell) continue;
+      const mark = document.createElement('sup');
+      mark.className = 'note-number';
+      mark.textContent = String(index + 1);
+      (cell.classList.contains('left') ? (cell.querySelector('.words') ?? cell) : cell).append(
+        mark,
+      );
+    }
   });
 }
 

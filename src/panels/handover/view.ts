@@ -59,13 +59,16 @@ const pairs = (all: readonly Pair[]) =>
         )}
       </dl>`;
 
-const listed = ({ captions, rows }: Listed) =>
-  rows.length === 0
-    ? nothing
-    : table(
-        captions,
-        rows.map((row) => row.map((text) => written(text))),
-      );
+/** Columns in which no row says anything are left out. */
+function listed({ captions, rows }: Listed) {
+  if (rows.length === 0) return nothing;
+  const used = captions.map((_, column) => column === 0 || rows.some((row) => row[column] !== ''));
+  const kept = <T>(all: readonly T[]) => all.filter((_, column) => used[column]);
+  return table(
+    kept(captions),
+    rows.map((row) => kept(row).map((text) => written(text))),
+  );
+}
 
 /** Columns in which no point says anything are left out. */
 function pointTable(points: readonly HandOverPoint[]) {
