@@ -14,6 +14,11 @@ export function addSheet(workbook: Workbook, _shell: Shell): void {
       workbook.run(verbs.addSheet, { template });
     };
     return html`<ul class="box-body cards">
+      <li>
+        <button class="card" autofocus @click=${() => add(null)}>
+          ${pictureOf('blank')}<b>${words.sheet.blank}</b><span>${words.sheet.blankHelp}</span>
+        </button>
+      </li>
       ${workbook.start.value.templates.map(
         (one) =>
           html`<li>
@@ -22,11 +27,6 @@ export function addSheet(workbook: Workbook, _shell: Shell): void {
             </button>
           </li>`,
       )}
-      <li>
-        <button class="card" autofocus @click=${() => add(null)}>
-          ${pictureOf('blank')}<b>${words.sheet.blank}</b><span>${words.sheet.blankHelp}</span>
-        </button>
-      </li>
     </ul>`;
   });
 }

@@ -16,14 +16,16 @@ const split = (text: string) =>
     .split(/[^\p{L}\p{N}]+/u)
     .filter(Boolean);
 
-/** 0 if some word is nowhere; more when the label itself begins with what was typed. */
+/** 0 if some word is nowhere; more when the label, or else some of the words, begins as typed. */
 function score(one: Found, wanted: readonly string[]): number {
   const label = one.label.toLowerCase();
   const inLabel = split(one.label);
   const everywhere = [...inLabel, ...one.words.flatMap(split)];
   if (!wanted.every((word) => everywhere.some((known) => known.startsWith(word)))) return 0;
   if (label.startsWith(wanted.join(' '))) return 3;
-  return wanted.every((word) => inLabel.some((known) => known.startsWith(word))) ? 2 : 1;
+  if (wanted.every((word) => inLabel.some((known) => known.startsWith(word)))) return 2;
+  const phrase = wanted.join(' ');
+  return one.words.some((words) => split(words).join(' ').startsWith(phrase)) ? 1.5 : 1;
 }
 
 /** The best first; things alike keep their order. Nothing typed: everything but functions. */

@@ -160,6 +160,7 @@ async function importing(/** @type {Page} */ page) {
   const file = { name: 'Levels.csv', mimeType: 'text/csv', buffer: Buffer.from(levels) };
   await (await asked).setFiles(file);
   await box(page, 'Import');
+  await page.getByRole('button', { name: 'Import', exact: true }).waitFor();
 }
 
 async function bigSheet(/** @type {Page} */ page) {
