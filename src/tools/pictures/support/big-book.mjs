@@ -115,7 +115,7 @@ export function bigBook() {
   const sheets = Array.from({ length: 40 }, (_, index) => {
     const place = /** @type {string} */ (places[index % places.length]);
     return sheet(
-      index === 0 ? 'Every point of the long day' : `${index}, ${place}`.slice(0, 31),
+      index === 0 ? 'Every point of the long day' : `${index}, ${place}`.slice(0, 31).trim(),
       index,
       index === 0 ? 60 : 6,
     );
