@@ -3,7 +3,7 @@ import type { Checker } from '../check/checker.ts';
 import type { Remark } from '../check/remark.ts';
 import type { Context } from '../commands/command.ts';
 import type { CellPlace, Engine, Recalculated } from '../engine/types.ts';
-import { computed, signal, type ReadonlySignal } from '../panels/kit/signals.ts';
+import { batch, computed, signal, type ReadonlySignal } from '../panels/kit/signals.ts';
 import { createSession, type Session, type SessionState } from '../session/session.ts';
 import { literalEngine } from './literal-engine.ts';
 import type { Photos } from './photos.ts';
@@ -23,7 +23,7 @@ export interface Desk {
   readonly changed: ReadonlySignal<number>;
   /** The same after a pause, for what looks at whole sheets. */
   readonly settled: ReadonlySignal<number>;
-  /** Cells to paint anew, told right after `changed`. */
+  /** Cells to paint anew, told right before `changed`. */
   onPaint(paint: (what: Recalculated & { readonly structure: boolean }) => void): void;
   /** What the check has to say about a cell; nothing until it has loaded. */
   remarksAt(place: CellPlace): readonly string[];
@@ -33,6 +33,20 @@ export interface Desk {
   calculateWith(engine: Engine, checker: Checker): void;
   close(): void;
 }
+
+/** How long the engine took last, as the browser's own tools show it and the bench reads it. */
+const recalculating = {
+  since: undefined as number | undefined,
+  begin() {
+    this.since = performance.now();
+  },
+  end() {
+    if (this.since === undefined) return;
+    performance.clearMeasures('recalculate');
+    performance.measure('recalculate', { start: this.since });
+    this.since = undefined;
+  },
+};
 
 /** Long enough not to look at whole sheets between two key presses. */
 const pause = 80;
@@ -66,8 +80,11 @@ export function createDesk(id: string, book: Book, means: Means, photos: Photos)
     const what = waiting;
     waiting = null;
     if (!what) return;
-    changed.value += 1;
     paint(what);
+    batch(() => {
+      state.value = session.state;
+      changed.value += 1;
+    });
     clearTimeout(timer);
     timer = setTimeout(() => {
       settled.value += 1;
@@ -76,8 +93,12 @@ export function createDesk(id: string, book: Book, means: Means, photos: Photos)
   };
 
   const stops = [
-    session.listen((next) => (state.value = next)),
+    session.listen((next) => {
+      // What a change moves on this screen, the selection say, is drawn together with the change.
+      if (!waiting) state.value = next;
+    }),
     book.listen((change: Change) => {
+      recalculating.begin();
       const { cells, all, structure } = effectsTouch(document, change);
       const shown = session.state.sheet;
       if (!document.sheet(shown)) session.show(document.sheets[0]?.id ?? '');
@@ -112,7 +133,12 @@ export function createDesk(id: string, book: Book, means: Means, photos: Photos)
       engine = loaded;
       checker = checking;
       remarking.value = createRemarking(checking);
-      stops.push(loaded.listen(({ cells, all }) => tell(cells, all, false)));
+      stops.push(
+        loaded.listen(({ cells, all }) => {
+          recalculating.end();
+          tell(cells, all, false);
+        }),
+      );
       tell([], true, false);
     },
     close() {

@@ -1,4 +1,4 @@
-import type { GridModel } from '../contract.ts';
+import type { GridModel, Place } from '../contract.ts';
 import type { Editor } from './editor.ts';
 import type { Density, Geometry } from './geometry.ts';
 import { words } from '../../words/words.ts';
@@ -68,6 +68,13 @@ export class Shell {
 
   cells(): NodeListOf<HTMLElement> {
     return this.element.querySelectorAll<HTMLElement>('td,th');
+  }
+
+  /** The cell's element and its copies in frozen panes. The headings are the first row and column. */
+  cellsAt({ row, column }: Place): NodeListOf<HTMLElement> {
+    return this.element.querySelectorAll<HTMLElement>(
+      `[aria-rowindex='${row + 2}'] > td[aria-colindex='${column + 2}']`,
+    );
   }
 
   headingRect(matches: (target: Element) => boolean | undefined): DOMRect | null {

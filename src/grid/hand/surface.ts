@@ -56,7 +56,7 @@ export class Surface {
   /** The element of a cell; of the copies in frozen panes the one on top. */
   elementOf(place: Place): HTMLElement | null {
     let found: HTMLElement | null = null;
-    for (const element of this.shell.cells()) {
+    for (const element of this.shell.cellsAt(place)) {
       const spot = this.dresser.spotOf(element);
       if (spot?.on === 'cell' && samePlace(spot.place, place)) found = element;
     }
