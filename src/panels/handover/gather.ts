@@ -1,52 +1,12 @@
-import type { QuantityName } from '../../../functions/quantities/names.ts';
 import { judgingPlaces } from '../../check/points.ts';
 import { words } from '../../words/words.ts';
 import type { Look } from '../views/look.ts';
 import { pointsOf } from '../views/points.ts';
-import type { Shape } from '../workbook.ts';
 import { cellsOf, tablesWith, type Cells, type Table } from './cells.ts';
+import type { HandOver, HandOverPoint, Listed, Pair } from './handover.ts';
 import { missingOf } from './missing.ts';
 import { rigOf } from './rig.ts';
 import { targetIn } from './target.ts';
-
-export interface Pair {
-  readonly label: string;
-  readonly text: string;
-  readonly quantity: QuantityName | undefined;
-}
-
-export interface HandOverPoint {
-  readonly label: string;
-  readonly wanted: string;
-  readonly reading: string;
-  readonly meter: string;
-  /** As light at the point, whatever camera: what another room is built to. */
-  readonly light: string;
-  readonly from: string;
-  readonly verdicts: readonly { readonly words: string; readonly shape: Shape }[];
-  readonly note: string;
-}
-
-/** A table of the page: captions, then rows of as many texts. */
-export interface Listed {
-  readonly captions: readonly string[];
-  readonly rows: readonly (readonly string[])[];
-}
-
-/** All that one page says of a set-up, read from the book. */
-export interface HandOver {
-  readonly book: string;
-  readonly place: string;
-  readonly purpose: string;
-  readonly camera: readonly Pair[];
-  readonly ratios: readonly Pair[];
-  readonly points: readonly HandOverPoint[];
-  readonly rig: Listed;
-  readonly colour: Listed;
-  /** What the sheet itself says to look out for. */
-  readonly cautions: readonly string[];
-  readonly missing: readonly string[];
-}
 
 /** Sheets that have points, in the order of the contents. */
 export const sheetsToHandOver = (look: Look): readonly { id: string; title: string }[] =>

@@ -1,6 +1,6 @@
 import type { QuantityName } from '../../../functions/quantities/names.ts';
 import { words } from '../../words/words.ts';
-import type { HandOver } from './gather.ts';
+import type { HandOver } from './handover.ts';
 
 type Told = Omit<HandOver, 'missing'>;
 

@@ -1,7 +1,7 @@
 import { words } from '../../words/words.ts';
 import type { Look } from '../views/look.ts';
 import { cellsOf, tablesWith, type Cells, type Table } from './cells.ts';
-import type { Listed } from './gather.ts';
+import type { Listed } from './handover.ts';
 
 type Row = Readonly<Record<keyof typeof captions, string>>;
 

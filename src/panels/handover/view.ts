@@ -2,7 +2,7 @@ import { html, nothing } from 'lit-html';
 import { words } from '../../words/words.ts';
 import { shape } from '../kit/shape.ts';
 import { written } from '../kit/written.ts';
-import type { HandOver, HandOverPoint, Listed, Pair } from './gather.ts';
+import type { HandOver, HandOverPoint, Listed, Pair } from './handover.ts';
 
 /** The page itself, for the screen and for paper. */
 export function handOverPage(told: HandOver, date: string) {
