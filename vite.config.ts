@@ -1,7 +1,7 @@
 import { defineConfig, type Plugin } from 'vite';
 import { gridAliases } from './src/grid/vite-aliases.ts';
 import { dist } from './src/tools/root.mjs';
-import { notices, offline, onlyNamedPackages, policy } from './src/tools/vite-plugins.mjs';
+import { early, notices, offline, onlyNamedPackages, policy } from './src/tools/vite-plugins.mjs';
 
 /** A build is for production whoever asks for it: a test runner’s own mode must not leak into it. */
 const forProduction: Plugin = {
@@ -14,7 +14,7 @@ const forProduction: Plugin = {
 export default defineConfig({
   base: './',
   resolve: { alias: gridAliases },
-  plugins: [forProduction, policy(), onlyNamedPackages(), notices(), offline()],
+  plugins: [forProduction, policy(), early(), onlyNamedPackages(), notices(), offline()],
   worker: { format: 'es', plugins: () => [onlyNamedPackages()] },
   build: {
     outDir: dist,

@@ -45,6 +45,47 @@ export function notices() {
   };
 }
 
+/** The app is imported after its language; the page asks for it at once all the same. @returns {Plugin} */
+export function early() {
+  return {
+    name: 'halfstop-early',
+    apply: 'build',
+    transformIndexHtml: {
+      order: 'post',
+      handler(_, { path, bundle = {} }) {
+        if (path !== '/index.html') return [];
+        const chunkOf = (/** @type {string} */ path) =>
+          Object.values(bundle).find(
+            (file) => file.type === 'chunk' && file.facadeModuleId === join(root, path),
+          );
+        const [page, app] = [chunkOf('index.html'), chunkOf('src/app/app.ts')];
+        if (!page || !app) throw new Error('The page found no app to ask for.');
+        const asked = withImports(page.fileName, bundle);
+        const more = withImports(app.fileName, bundle).filter((file) => !asked.includes(file));
+        return more.map((file) => ({
+          tag: 'link',
+          attrs: { rel: 'modulepreload', crossorigin: true, href: `./${file}` },
+          injectTo: /** @type {const} */ ('head'),
+        }));
+      },
+    },
+  };
+}
+
+/**
+ * A chunk and all that it imports.
+ * @param {string} first
+ * @param {import('vite').Rolldown.OutputBundle} bundle
+ */
+function withImports(first, bundle) {
+  const all = new Set([first]);
+  for (const name of all) {
+    const file = bundle[name];
+    if (file?.type === 'chunk') for (const next of file.imports) all.add(next);
+  }
+  return [...all];
+}
+
 /** Where the app looks for it: beside the page, so that all of the app is its to keep. */
 const worker = 'sw.js';
 

@@ -13,7 +13,8 @@ import { neighbour } from './order.ts';
 import { words } from '../../words/words.ts';
 
 const order: readonly (Phase | null)[] = [...phases, null];
-const heading = (phase: Phase | null) => phase ?? words.contents.sheets;
+const heading = (phase: Phase | null) =>
+  phase ? words.contents.phases[phase] : words.contents.sheets;
 
 /** The sheets of the book, grouped by the phase of the work they belong to. */
 export function contents(workbook: Workbook, screen: Screen, shell: Shell) {

@@ -37,7 +37,7 @@ export function keyboard(workbook: Workbook, shell: Shell): void {
       ${groups.map(
         (group) =>
           html`<section>
-            <h3>${group}</h3>
+            <h3>${named(group)}</h3>
             <dl class="keys">
               ${commands
                 .filter((one) => one.group === group)
@@ -48,3 +48,6 @@ export function keyboard(workbook: Workbook, shell: Shell): void {
     </div>`;
   });
 }
+
+const groupNames: Readonly<Record<string, string>> = words.keyboard.groups;
+const named = (group: string) => groupNames[group] ?? group;

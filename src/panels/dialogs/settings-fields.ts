@@ -47,7 +47,7 @@ export const picks: { readonly [Key in Picked]: Choice<Key> } = {
     label: words.settings.distances,
     help: words.settings.distancesHelp,
     choices: [
-      ['m', 'metres'],
+      ['m', words.settings.metres],
       ['ft', words.settings.feet],
     ],
   },
@@ -66,7 +66,7 @@ export const picks: { readonly [Key in Picked]: Choice<Key> } = {
       ['thirds', words.settings.thirds],
       ['halves', words.settings.halves],
       ['tenths', words.settings.tenths],
-      ['decimals', 'decimals'],
+      ['decimals', words.settings.decimals],
     ],
   },
   clock: {

@@ -37,7 +37,9 @@ export function sheetProperties(workbook: Workbook, _shell: Shell, about?: strin
             <option value="" ?selected=${now.phase === null}>${words.sheet.noPhase}</option>
             ${phases.map(
               (phase) =>
-                html`<option value=${phase} ?selected=${now.phase === phase}>${phase}</option>`,
+                html`<option value=${phase} ?selected=${now.phase === phase}>
+                  ${words.contents.phases[phase]}
+                </option>`,
             )}
           </select></label
         >

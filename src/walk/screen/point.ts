@@ -122,7 +122,7 @@ function display({ reading, standing: { value }, pad }: Scene, hands: PointHands
       autocomplete="off"
       autocapitalize="off"
       spellcheck="false"
-      aria-label="${reading.label}, ${reading.caption || 'reading'}"
+      aria-label="${reading.label}, ${reading.caption || words.walk.reading}"
       aria-invalid=${String(problem !== '')}
       aria-describedby="walk-problem"
       .value=${live(draft ?? '')}

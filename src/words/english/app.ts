@@ -2,12 +2,8 @@
 export const app = {
   found: (at: number, count: number, where: string) =>
     `${String(at)} of ${String(count)}: ${where}`,
-  printPage: (date: string) => `${date} · page `,
-  printOf: ' of ',
   threadBroke: 'The work on another thread broke off.',
   openFirst: 'Open a book first.',
-  printNotLoaded:
-    'What lays a sheet on paper did not load. Nothing was printed and the book is kept. Connect to the network and print again.',
   noSheet: (name: string) => `The book has no sheet ${name}.`,
   nowhere: (text: string) => `${text} is no address, name or sheet of this book.`,
   untitled: 'Untitled',

@@ -2,6 +2,17 @@ import { plural } from './plural.ts';
 
 /** The list of sheets by phase of the work. */
 export const contents = {
+  phases: {
+    recce: 'recce',
+    plan: 'plan',
+    rig: 'rig',
+    order: 'order',
+    meter: 'meter',
+    match: 'match',
+    log: 'log',
+    strike: 'strike',
+    teach: 'teach',
+  },
   sheets: 'sheets',
   firstOfPhase: 'It is the first of its phase.',
   lastOfPhase: 'It is the last of its phase.',

@@ -1,5 +1,17 @@
 /** What the keys do. */
 export const keyboard = {
+  groups: {
+    edit: 'edit',
+    cells: 'cells',
+    rows: 'rows',
+    columns: 'columns',
+    sheets: 'sheets',
+    figures: 'figures',
+    names: 'names',
+    book: 'book',
+    units: 'units',
+    view: 'view',
+  },
   move: 'Up, down, left, right',
   toEdge: 'To the edge of what is written',
   toFirst: 'To the first cell',

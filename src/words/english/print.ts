@@ -1,6 +1,5 @@
 /** What is said on paper and about it. */
 export const print = {
-  sheet: 'Print the sheet',
   book: 'Print the whole book',
   handover: 'Hand-over sheet',
   notLoaded:
@@ -17,9 +16,7 @@ export const print = {
     waits: 'waits',
     clips: 'clips',
   },
-  marks: 'Marks of cells and shapes of verdicts',
   notes: 'Notes and remarks',
-  figures: 'Figures',
   continued: (part: number, parts: number) =>
     `columns, part ${String(part)} of ${String(parts)}; the first column is repeated`,
   print: 'Print',

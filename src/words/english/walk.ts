@@ -1,5 +1,6 @@
 /** Walking through the readings. */
 export const walk = {
+  reading: 'reading',
   offScale: (stops: string, under: boolean) =>
     `Here ${stops} ${under ? 'under' : 'over'} what is wanted`,
   heading: (title: string) => `Walk · ${title}`,

@@ -1,0 +1,151 @@
+import type { Page } from 'playwright-core';
+import { expect, test } from 'vitest';
+import { openTestPage } from '../support/browser.ts';
+
+/**
+ * What stands on a screen and is no sentence of the catalogue, each with its reason. Everything else
+ * on the screens below comes out of the catalogue, which is in brackets here.
+ */
+const exceptions: readonly (readonly [selector: string, why: string])[] = [
+  ['[role=grid]', 'the book’s own text, addresses, values'],
+  ['kbd', 'names of keys'],
+  ['code', 'formulas'],
+  ['.sign', 'the name of the product'],
+  ['[role=option] > span', 'keys of commands, summaries of functions, meanings of names'],
+  ['.big, .entry-result', 'a value with its unit'],
+  ['.entry-field', 'a formula as it is typed'],
+  ['.walk .how label', 'units of meters'],
+  ['.worked', 'a function: its name, its summary, its parameters'],
+  ['.box-body .chip', 'names of quantities, which stand with them in functions/'],
+];
+
+/** Texts that are the same in every language, each with its reason. */
+const kept = [
+  'Harbour Hours', // the title of the sample book
+  'key_side', // a name in a book, as an example
+  'FIXTURELUX("Key", 3)', // a formula, as an example
+  'xlsx', // a form of files, and so the next three
+  'ods',
+  'csv',
+  'tsv',
+];
+
+/** Texts and names on the screen outside brackets. */
+async function unbracketed(page: Page): Promise<readonly string[]> {
+  return page.evaluate(
+    ({ skipped, kept }) => {
+      const names = ['aria-label', 'title', 'placeholder', 'alt', 'aria-description'];
+      const wordy = (text: string) => /\p{L}{2,}/u.test(text);
+      const outside = (text: string) => {
+        let depth = 0;
+        let rest = '';
+        for (const sign of text) {
+          if (sign === '[') depth += 1;
+          else if (sign === ']') depth -= 1;
+          else if (depth === 0) rest += sign;
+        }
+        return kept.reduce((left, known) => left.replace(known, ''), rest);
+      };
+      const found = new Set<string>();
+      const seen = (element: Element) =>
+        !element.closest(skipped) && element.checkVisibility({ visibilityProperty: true });
+      for (const element of document.querySelectorAll('body *')) {
+        if (!seen(element)) continue;
+        for (const name of names) {
+          const text = element.getAttribute(name) ?? '';
+          if (wordy(outside(text))) found.add(`${name}: ${text}`);
+        }
+      }
+      // A sentence may go over several elements, so brackets are counted over a whole block of text.
+      const blocks =
+        'button, li, p, td, th, dt, dd, h1, h2, h3, h4, label, option, legend, output, small, text, i, b, span';
+      const texts = new Map<Element, string>();
+      const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+      for (let node = walker.nextNode(); node; node = walker.nextNode()) {
+        const parent = node.parentElement;
+        if (!parent || /^(SCRIPT|STYLE)$/.test(parent.tagName) || !seen(parent)) continue;
+        let block: Element = parent.closest(blocks) ?? parent;
+        for (
+          let up = block.parentElement?.closest(blocks);
+          up;
+          up = up.parentElement?.closest(blocks)
+        )
+          block = up;
+        texts.set(block, (texts.get(block) ?? '') + (node.textContent ?? ''));
+      }
+      for (const text of texts.values()) if (wordy(outside(text))) found.add(text.trim());
+      return [...found];
+    },
+    { skipped: exceptions.map(([selector]) => selector).join(', '), kept },
+  );
+}
+
+/** Opens what a command opens, by its name in English, which stands in the brackets. */
+async function choose(page: Page, name: string): Promise<void> {
+  await page.keyboard.press('Control+k');
+  await page.fill('.finder-text', name);
+  await page.keyboard.press('Enter');
+}
+
+async function openBlank(): Promise<Page> {
+  const { page } = await openTestPage('language');
+  await page.waitForSelector('.welcome .card');
+  expect(await unbracketed(page)).toEqual([]);
+  await page.click('.card >> text=[Blank book]');
+  await page.waitForSelector('.grid[data-ready]');
+  for (const text of ['f/2.8', 'f/4', '=FSTOPS(A1, A2)']) {
+    await page.keyboard.type(text);
+    await page.keyboard.press('Enter');
+  }
+  await page.keyboard.press('ArrowUp');
+  await page.waitForSelector('.saved.saved');
+  return page;
+}
+
+const dialogs = [
+  'Settings of the book',
+  'Names of the book',
+  'Find and replace',
+  'Keyboard',
+  'About Halfstop',
+  'Remarks on the book',
+  'What a cell should come to',
+  'What a cell measures',
+  'How it is written',
+  'Versions of this book',
+  'Add a figure',
+  'Fixtures',
+  'Export',
+];
+
+test('the shell in another language shows no sentence that is not in the catalogue', async () => {
+  const page = await openBlank();
+  expect(await unbracketed(page)).toEqual([]);
+  await page.click('.brand');
+  expect(await unbracketed(page)).toEqual([]);
+  await page.keyboard.press('Escape');
+  await page.click('.head h1 button');
+  await page.waitForSelector('dialog[open] h2');
+  expect(await unbracketed(page)).toEqual([]);
+  await page.keyboard.press('Escape');
+});
+
+test('its dialogs show none either', async () => {
+  const page = await openBlank();
+  for (const name of dialogs) {
+    await choose(page, name);
+    await page.waitForSelector('dialog[open] h2');
+    expect(await unbracketed(page), name).toEqual([]);
+    await page.keyboard.press('Escape');
+    await page.waitForSelector('dialog[open]', { state: 'detached' });
+  }
+});
+
+test('Walk shows none either', async () => {
+  const page = await openBlank();
+  await page.keyboard.press('ArrowUp');
+  await choose(page, 'Mark as a reading');
+  await choose(page, 'Walk through the readings');
+  await page.waitForSelector('.walk');
+  expect(await unbracketed(page)).toEqual([]);
+});
