@@ -26,8 +26,11 @@ export function onlyNamedPackages() {
     generateBundle() {
       const named = new Set(dependencies().flatMap(({ shipped, name }) => (shipped ? [name] : [])));
       const found = [...this.getModuleIds()].map(packageOf);
-      const unnamed = found.find((name) => name !== undefined && !named.has(name));
-      if (unnamed) this.error(`${unnamed} is in the bundle but not among the notices.`);
+      const unnamed = found.filter((name) => name !== undefined && !named.has(name));
+      const faults = [...new Set(unnamed)]
+        .sort()
+        .map((name) => `${name} is in the bundle but not among the notices.`);
+      if (faults.length > 0) this.error(faults.join(' '));
     },
   };
 }

@@ -125,11 +125,14 @@ describe('figures of the sample book', () => {
     await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
     await page.emulateMedia({ media: 'print', colorScheme: 'dark' });
     const printed = await page.evaluate(() =>
-      Array.from(document.querySelectorAll<SVGElement>('.figure > svg'), (svg) => ({
-        width: svg.getBoundingClientRect().width,
-        paints: [...svg.querySelectorAll('text')].map((text) => getComputedStyle(text).fill),
-        shapes: svg.querySelectorAll('.point path').length,
-      })),
+      // Those on the screen stay behind the page that is printed.
+      Array.from(document.querySelectorAll<SVGElement>('.figure > svg'))
+        .filter((svg) => svg.checkVisibility())
+        .map((svg) => ({
+          width: svg.getBoundingClientRect().width,
+          paints: [...svg.querySelectorAll('text')].map((text) => getComputedStyle(text).fill),
+          shapes: svg.querySelectorAll('.point path').length,
+        })),
     );
     await page.evaluate(() => dispatchEvent(new Event('afterprint')));
     expect(printed).toHaveLength(3);

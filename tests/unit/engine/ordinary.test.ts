@@ -2,6 +2,7 @@ import { HyperFormula } from 'hyperformula';
 import { describe, expect, it } from 'vitest';
 import { catalogue } from '../../../functions/index.ts';
 import { functionNames, isFunction } from '../../../src/engine/index.ts';
+import { exampleFixtures } from '../../../functions/fixture/exampleFixtures.ts';
 import { openBook } from './support/openBook.ts';
 
 const rows = [
@@ -116,10 +117,15 @@ describe('the library', () => {
     );
     const literal = (value: unknown): string => {
       if (value === undefined || value === null) return '';
-      if (Array.isArray(value)) return `{${value.map(literal).join(';')}}`;
+      if (Array.isArray(value)) {
+        const isTable = value.some((row) => Array.isArray(row));
+        return `{${value.map(isTable ? rowOf : literal).join(';')}}`;
+      }
       return typeof value === 'string' ? `"${value}"` : String(value).toUpperCase();
     };
-    const { engine } = openBook({ Walk: [] });
+    const rowOf = (row: unknown): string =>
+      (row as unknown[]).map((value) => literal(value ?? '')).join(',');
+    const { engine } = openBook({ Walk: [] }, { fixtures: () => exampleFixtures });
     for (const { name, args, result, within } of examples) {
       if (args.some((value) => Array.isArray(value) && value.includes(null))) continue;
       const formula = `=${name}(${args.map(literal).join(',')})`;
