@@ -29,7 +29,12 @@ export function keyboard(workbook: Workbook, shell: Shell): void {
         <dt>${said}</dt>
         <dd><kbd>${shell.keys(keys)}</kbd></dd>
       </div>`;
-    return html`<div class="box-body columns">
+    return html`<div
+      class="box-body columns"
+      tabindex="0"
+      role="group"
+      aria-label=${words.keyboard.title}
+    >
       <section>
         <h3>${words.keyboard.moving}</h3>
         <dl class="keys">${moving.map(([keys, said]) => row(keys, said))}</dl>
