@@ -1,0 +1,109 @@
+import AxeBuilder from '@axe-core/playwright';
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { screens } from '../../src/tools/pictures/support/screens.mjs';
+import { openApp, type OpenOptions } from '../support/browser.ts';
+
+// WCAG 2.2 by axe-core 4.13, on every screen that there is a picture of.
+
+/** What is let be, by rule and element, each with its reason. */
+const exceptions: readonly { rule: string; target: RegExp; reason: string }[] = [];
+
+/** What lies over a sheet that is looked at as a screen of its own. */
+const parts: Readonly<Record<string, string>> = {
+  suggestions: '.entry',
+  menu: '#book-menu',
+  figures: '.figures',
+};
+
+/** What axe finds serious or critical, as `rule: elements`, in what the screen adds. */
+async function faultsOf(page: Page, name: string): Promise<string[]> {
+  const axe = new AxeBuilder({ page });
+  const part = parts[name] ?? 'dialog[open]';
+  if ((await page.locator(part).count()) > 0) axe.include(part);
+  const { violations } = await axe.analyze();
+  return violations
+    .filter(({ impact }) => impact === 'serious' || impact === 'critical')
+    .flatMap(({ id, nodes }) => nodes.map(({ target }) => [id, target.join(' ')] as const))
+    .filter(([id, target]) => !exceptions.some((one) => one.rule === id && one.target.test(target)))
+    .map(([id, target]) => `${id}: ${target}`);
+}
+
+async function show(screen: string, options: OpenOptions): Promise<Page> {
+  const { page } = await openApp({ reducedMotion: true, ...options });
+  const open = screens[screen];
+  if (!open) throw new Error(`There is no screen ${screen}.`);
+  await open(page);
+  return page;
+}
+
+/** The same screen in each theme, without opening it again. */
+async function inEachTheme(
+  page: Page,
+  screen: string,
+  themes: readonly string[],
+): Promise<string[]> {
+  const found: string[] = [];
+  for (const theme of themes) {
+    await page.evaluate((name) => (document.documentElement.dataset['theme'] = name), theme);
+    found.push(...(await faultsOf(page, screen)).map((fault) => `${theme}, ${fault}`));
+  }
+  return found;
+}
+
+/** On a wide screen contents and slip stand by the sheet, and the big sheet is one like others. */
+const seenWithSheet = ['contents', 'slip', 'big-sheet', 'big-contents'];
+const names = Object.keys(screens).filter((name) => !seenWithSheet.includes(name));
+
+describe('nothing serious or critical', () => {
+  it.each(names)('on the screen %s, dark and light', async (name) => {
+    const page = await show(name, { viewport: { width: 1280, height: 800 } });
+    const themes = name.startsWith('walk') ? ['dark', 'light', 'metering'] : ['dark', 'light'];
+    expect(await inEachTheme(page, name, themes)).toEqual([]);
+  });
+});
+
+/** Controls of the topmost layer that no scrolling brings into the window, by what they are called. */
+function outOfReach(): string[] {
+  const layer = [...document.querySelectorAll('dialog[open]')].at(-1) ?? document.body;
+  const lost: string[] = [];
+  if (document.documentElement.scrollWidth > innerWidth)
+    lost.push('the page is wider than the window');
+  for (const one of layer.querySelectorAll<HTMLElement>(
+    'button, input, select, textarea, a[href]',
+  )) {
+    if (one.closest('[popover]:not(:popover-open), .grid') || !one.checkVisibility()) continue;
+    if (getComputedStyle(one).visibility === 'hidden' || one.matches('[type=file], .unseen'))
+      continue;
+    one.scrollIntoView({ block: 'nearest', inline: 'nearest' });
+    const box = (one.closest('label') ?? one).getBoundingClientRect();
+    if (box.width === 0 || box.height === 0) continue;
+    if (box.left < -1 || box.right > innerWidth + 1 || box.bottom < 0 || box.top > innerHeight)
+      lost.push(one.getAttribute('aria-label') ?? one.textContent.trim() ?? one.outerHTML);
+  }
+  return lost;
+}
+
+describe('WCAG 2.2, 1.4.4: with text at twice its size every control is in reach', () => {
+  it.each(
+    ['start', 'sheet', 'walk', 'settings', 'fixtures', 'export', 'versions', 'figures'].flatMap(
+      (name) => [390, 1280].map((width) => [name, width] as const),
+    ),
+  )('on the screen %s, %i wide', async (name, width) => {
+    const page = await show(name, { viewport: { width, height: 844 } });
+    await page.evaluate(() => (document.documentElement.style.fontSize = '200%'));
+    expect(await page.evaluate(outOfReach)).toEqual([]);
+  });
+});
+
+it('nothing moves where less motion is wanted', async () => {
+  const page = await show('walk', {});
+  await page.locator('dialog.walk .onwards .main').click();
+  const moving = await page.evaluate(
+    () =>
+      document
+        .getAnimations()
+        .filter(({ effect }) => Number(effect?.getComputedTiming().duration ?? 0) > 1).length,
+  );
+  expect(moving).toBe(0);
+});
