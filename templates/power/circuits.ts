@@ -1,0 +1,84 @@
+import { choice, heading, numberHeading } from '../cells.ts';
+import type { PlannedCell } from '../plan.ts';
+import { circuits, down, loads, once, settings } from './places.ts';
+
+/** A circuit of the house as it is found: what it draws before anything of ours is plugged in. */
+export interface PlannedCircuit {
+  readonly name: string;
+  readonly phase: 'L1' | 'L2' | 'L3';
+  readonly breaker: string;
+  readonly house?: { readonly watts: string; readonly powerFactor: string };
+}
+
+const captions: readonly PlannedCell[] = [
+  heading('Circuit'),
+  heading('Phase'),
+  numberHeading('Breaker'),
+  numberHeading('House draws'),
+  numberHeading('its power factor'),
+  numberHeading('Ours'),
+  numberHeading('In all'),
+  numberHeading('Of breaker'),
+  numberHeading('Free'),
+  numberHeading('All struck at once'),
+  numberHeading('Leakage, mA'),
+  heading('In words'),
+];
+
+export const captionRow = (row: number, cells: readonly PlannedCell[]) =>
+  Object.fromEntries(cells.map((cell, index) => [`${'ABCDEFGHIJKL'[index]}${row}`, cell]));
+
+/** What is amiss with a circuit, the gravest first. */
+function inWords(row: number): string {
+  const { share, opensAt, device, leakShare } = settings;
+  const amps = (formula: string) => `ROUND(${formula},1)&" A"`;
+  return once(
+    `A${row}`,
+    `IF(I${row}<0,"over by "&${amps(`-I${row}`)},` +
+      `IF(K${row}>${device}*${leakShare},"leakage: spread over more devices",` +
+      `IF(J${row}>${opensAt}*C${row},"strike one after the other",` +
+      `IF(COUNTIF(${down('E', loads)},A${row})=0,"nothing of ours, ","")&${amps(`C${row}*${share}-G${row}`)}&" free")))`,
+  );
+}
+
+function circuitRow(row: number, planned: PlannedCircuit | undefined): Record<string, PlannedCell> {
+  const { volts, share } = settings;
+  const name = `A${row}`;
+  const sum = (column: string) => `SUMIF(${down('E', loads)},${name},${down(column, loads)})`;
+  return {
+    [name]: choice(planned?.name ?? '', 'text'),
+    [`B${row}`]: choice(planned?.phase ?? '', 'text'),
+    [`C${row}`]: choice(planned?.breaker ?? '', 'current'),
+    [`D${row}`]: choice(planned?.house?.watts ?? '', 'power'),
+    [`E${row}`]: choice(planned?.house?.powerFactor ?? '', 'number'),
+    [`F${row}`]: { typed: once(name, sum('G')), quantity: 'current', decimals: 1 },
+    [`G${row}`]: {
+      typed: once(name, `F${row}+IF(D${row}="",0,AMPS(D${row},${volts},E${row}))`),
+      quantity: 'current',
+      decimals: 1,
+    },
+    [`H${row}`]: { typed: once(name, `G${row}/C${row}`), quantity: 'share', decimals: 0 },
+    [`I${row}`]: {
+      typed: once(name, `C${row}*${share}-G${row}`),
+      quantity: 'current',
+      decimals: 1,
+    },
+    [`J${row}`]: {
+      typed: once(name, `G${row}-F${row}+${sum('I')}`),
+      quantity: 'current',
+      decimals: 0,
+    },
+    [`K${row}`]: { typed: once(name, sum('L')), quantity: 'number', decimals: 1 },
+    [`L${row}`]: { typed: inWords(row), quantity: 'text' },
+  };
+}
+
+export const circuitTable = (planned: readonly PlannedCircuit[]): Record<string, PlannedCell> => ({
+  ...captionRow(circuits.head, captions),
+  ...Object.assign(
+    {},
+    ...Array.from({ length: circuits.last - circuits.head }, (_, index) =>
+      circuitRow(circuits.first + index, planned[index]),
+    ),
+  ),
+});
