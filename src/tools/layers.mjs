@@ -65,6 +65,7 @@ export const owners = {
   sax: ['src/files'],
   idb: ['src/storage'],
   'd3-array': ['src/figures'],
+  'd3-contour': ['src/figures'],
   'd3-scale': ['src/figures'],
   'd3-shape': ['src/figures'],
   'lit-html': ['src/panels', ...rooms],
