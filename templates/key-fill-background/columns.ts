@@ -1,11 +1,4 @@
-import type { PlannedCell } from '../plan.ts';
-
-interface PlannedColumn {
-  readonly caption: string;
-  readonly width: number;
-  /** Captions of numbers stand over the numbers. */
-  readonly numbers?: true;
-}
+import { columnsOf, type PlannedColumn } from '../columns.ts';
 
 /** The points' columns from left to right: what is typed and what comes of it, then how it was counted. */
 const columns = {
@@ -34,43 +27,4 @@ const columns = {
 
 export type ColumnName = keyof typeof columns;
 
-const names = Object.keys(columns) as ColumnName[];
-
-export const letterOf = (column: ColumnName): string =>
-  String.fromCharCode(65 + names.indexOf(column));
-
-export const widths: readonly number[] = names.map((name) => columns[name].width);
-
-export const pointCaptions: Readonly<Partial<Record<ColumnName, string>>> = Object.fromEntries(
-  names.map((name) => [name, columns[name].caption]),
-);
-
-/** A row of cells by the names of their columns. */
-export function row(
-  at: number,
-  cells: Readonly<Partial<Record<ColumnName, PlannedCell>>>,
-): Record<string, PlannedCell> {
-  return Object.fromEntries(
-    Object.entries(cells).map(([name, cell]) => [`${letterOf(name as ColumnName)}${at}`, cell]),
-  );
-}
-
-/** A row of captions, set like the columns below them. */
-export function captionRow(
-  at: number,
-  captions: Readonly<Partial<Record<ColumnName, string>>>,
-): Record<string, PlannedCell> {
-  return row(
-    at,
-    Object.fromEntries(
-      Object.entries(captions).map(([name, words]) => [
-        name,
-        {
-          typed: words,
-          bold: true,
-          ...('numbers' in columns[name as ColumnName] && { align: 'right' }),
-        },
-      ]),
-    ),
-  );
-}
+export const { letterOf, widths, captions: pointCaptions, row, captionRow } = columnsOf(columns);
