@@ -9,6 +9,11 @@ export const templates: readonly TemplateEntry[] = [
     purpose: words.templates.keyHelp,
   },
   {
+    id: 'reflected-survey',
+    title: words.templates.survey,
+    purpose: words.templates.surveyHelp,
+  },
+  {
     id: 'camera',
     title: words.templates.camera,
     purpose: words.templates.cameraHelp,

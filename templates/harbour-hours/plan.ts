@@ -8,6 +8,7 @@ import { keyRow } from '../key-fill-background/rows.ts';
 import { harbour, sunSheet } from '../sun/plan.ts';
 import { dimmingSheet } from '../tungsten-dimming/plan.ts';
 import { shelve } from './fixtures.ts';
+import { tones } from './tones.ts';
 import { loft, shed } from './walks.ts';
 
 const purpose = 'How far each reading is from what was planned, and what closes the gap.';
@@ -68,6 +69,7 @@ const sheets = [
   cameraSheet({ ...cameras, C: { ...cameras.C, usedFor: 'rope, slow' } }),
   dimmingSheet,
   sunSheet({ ...harbour, date: '2026-09-23' }),
+  tones,
 ];
 
 /** The sample book: both places planned, and the walks of both taken in as they were written. */

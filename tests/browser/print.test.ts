@@ -284,6 +284,7 @@ describe.each(['en-GB', 'en-US'])('paper of %s', (locale) => {
       'Camera',
       'Tungsten dimming',
       'Sun',
+      'Reflected survey',
     ]);
     const numbers = await page
       .locator('.printed > section:first-child .note-number')
@@ -317,7 +318,7 @@ describe.each(['en-GB', 'en-US'])('paper of %s', (locale) => {
     expect(await pagesOf(page)).toBe(1);
   });
 
-  it.each(['Key, fill and background', 'Camera', 'Tungsten dimming', 'Sun'])(
+  it.each(['Key, fill and background', 'Reflected survey', 'Camera', 'Tungsten dimming', 'Sun'])(
     'holds %s whole',
     async (template) => {
       const { page } = await openApp({ locale, before: silent });

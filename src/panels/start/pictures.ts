@@ -15,6 +15,15 @@ const drawings: Readonly<Record<string, unknown>> = {
     <rect class="ink paper" x="156" y="93" width="22" height="7" rx="1" transform="rotate(35 167 97)" />
     <path class="soft" stroke-dasharray="2 4" d="M44 90 92 58M156 92l-48-34" />
     <path class="ink" d="M94 106h12l-3-8h-6z" />`,
+  // A frame of tones seen through the circle of a spot meter, and the curve they fall on.
+  'reflected-survey': svg`
+    <path class="ink paper" d="M22 16h92v60H22z" /><path class="glow" d="M22 16h34v60H22z" />
+    <path class="soft" d="M56 16v60M84 16v60M92 22l14 14m-14 2 14 14m-14 2 14 14" />
+    <circle class="ink" cx="70" cy="44" r="17" /><circle class="lit" cx="70" cy="44" r="5" />
+    <path class="ink" d="M126 102h54M126 102V22" /><path class="litline" d="M128 98c18-2 18-58 48-66" />
+    <path class="soft" stroke-dasharray="2 4" d="M75 44H150M151 46v54" />
+    <path class="ink" d="M22 96h92M30 96v-6M44 96v-6M58 96v-10M72 96v-6M86 96v-6M100 96v-10" />
+    <circle class="ink paper" cx="86" cy="96" r="4" /><circle class="lit" cx="58" cy="96" r="4" />`,
   // Three cameras side by side on one subject's light; the frame of the first is lit.
   camera: svg`
     <path class="glow" d="M46 58 92 22H108L154 58 100 46Z" />

@@ -2,6 +2,8 @@
 export const templates = {
   key: 'Key, fill and background',
   keyHelp: 'How far each reading is from what was planned, and what closes the gap.',
+  survey: 'Reflected survey',
+  surveyHelp: 'Where each tone of the frame falls in the camera, and what signal it gives.',
   camera: 'Camera',
   cameraHelp: 'What each camera is set to, what its stop puts at grey, and how they compare.',
   dimming: 'Tungsten dimming',

@@ -1,0 +1,67 @@
+import { choice, heading, numberHeading, words } from '../cells.ts';
+import type { PlannedCell } from '../plan.ts';
+import { above, below, fixed } from './camera.ts';
+import { signalAt, type SignalPlace } from './signal.ts';
+
+/** A place in the frame, and where it is wanted from grey. */
+export interface PlannedSpot {
+  readonly point: string;
+  readonly wanted?: string;
+  readonly reading?: string;
+  readonly note?: string;
+}
+
+/** Row of the captions of the spot readings. */
+export const head = 8;
+
+export const widths = [176, 96, 112, 100, 96, 96, 84, 160, 176, 120, 84, 200];
+
+export const captions: Readonly<Record<string, PlannedCell>> = {
+  [`A${head}`]: heading('Spot reading'),
+  [`B${head}`]: numberHeading('Wanted'),
+  [`C${head}`]: numberHeading('Reading'),
+  [`D${head}`]: numberHeading('From grey'),
+  [`E${head}`]: numberHeading('Signal'),
+  [`F${head}`]: numberHeading('Above'),
+  [`G${head}`]: numberHeading('Below'),
+  [`H${head}`]: heading('In the camera'),
+  [`I${head}`]: heading('Against wanted'),
+  [`J${head}`]: numberHeading('Should read'),
+  [`K${head}`]: numberHeading('Light'),
+  [`L${head}`]: heading('Note'),
+};
+
+export function spotRow(
+  { point, wanted = '', reading = '', note = '' }: PlannedSpot,
+  index: number,
+  signal: SignalPlace,
+): Record<string, PlannedCell> {
+  const row = String(head + 1 + index);
+  const of = (column: string): string => column + row;
+  const grey = fixed('grey');
+  const should = `LEVELAT(${grey},${of('B')})`;
+  const off = `${of('D')}-${of('B')}`;
+  const unlessWanted = (then: string) => `=IF(ISBLANK(${of('B')}),"",${then})`;
+  return {
+    [of('A')]: words(point),
+    [of('B')]: choice(wanted, 'stops'),
+    [of('C')]: {
+      typed: reading,
+      role: 'reading',
+      quantity: 'luminance',
+      target: `=${should}`,
+    },
+    [of('D')]: { typed: `=STOPS(${of('C')},${grey})` },
+    [of('E')]: signalAt(of('D'), signal),
+    [of('F')]: { typed: `=HEADROOM(${of('C')},${grey},${above})`, decimals: 1 },
+    [of('G')]: { typed: `=FOOTROOM(${of('C')},${grey},${below})`, decimals: 1 },
+    [of('H')]: { typed: `=PLACEMENT(${of('D')},${above},${below})` },
+    [of('I')]: { typed: unlessWanted(`VERDICT(${off})`), quantity: 'verdict' },
+    [of('J')]: { typed: unlessWanted(should), quantity: 'luminance' },
+    [of('K')]: {
+      typed: unlessWanted(`IF(${of('I')}="agrees","",STOPFACTOR(-(${off})))`),
+      quantity: 'factor',
+    },
+    [of('L')]: { typed: note, quantity: 'text' },
+  };
+}
