@@ -5,9 +5,12 @@ import { root } from './root.mjs';
 const git = (/** @type {string[]} */ ...args) =>
   execFileSync('git', args, { cwd: root, encoding: 'utf8' }).trim();
 
-/** The commit that figures belong to, and whether more than that was measured. */
-export function commit() {
-  const changed = git('status', '--porcelain', '--untracked-files=no') !== '';
+/**
+ * The commit that figures belong to, and whether more than that was measured: of all files, or of
+ * those under the paths that count. @param {readonly string[]} paths
+ */
+export function commit(...paths) {
+  const changed = git('status', '--porcelain', '--untracked-files=no', '--', ...paths) !== '';
   return `${git('rev-parse', '--short', 'HEAD')}${changed ? ' with changes not yet committed' : ''}`;
 }
 

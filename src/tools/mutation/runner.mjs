@@ -80,21 +80,25 @@ class InOneProcess {
     this.scripts = await compile(testFiles());
   }
 
-  /** All tests of these files, freshly loaded. @param {ReadonlySet<string>} [wanted] ids */
-  async load(wanted) {
-    /** @type {Test[]} */
-    const tests = [];
-    for (const { file, script } of this.scripts ?? []) {
-      if (wanted && ![...wanted].some((id) => id.includes(` ${file} > `))) continue;
-      const suite = newSuite(file);
-      const require = (/** @type {string} */ name) =>
-        name === 'vitest' ? suite.exports : this.require(name);
-      const module = { exports: {} };
-      script.runInThisContext()(require, module, module.exports);
-      for (const body of suite.before) await body();
-      tests.push(...suite.tests);
-    }
-    return wanted ? tests.filter(({ id }) => wanted.has(id)) : tests;
+  /** The tests of one file, freshly loaded. @param {{ file: string, script: Script }} compiled */
+  async load({ file, script }) {
+    const suite = newSuite(file);
+    const require = (/** @type {string} */ name) =>
+      name === 'vitest' ? suite.exports : this.require(name);
+    const module = { exports: {} };
+    script.runInThisContext()(require, module, module.exports);
+    for (const body of suite.before) await body();
+    return suite.tests;
+  }
+
+  /** Those that hold any of these tests; first the ones that stand beside a file of functions/. @param {ReadonlySet<string> | undefined} wanted @param {string} mutated */
+  scriptsWith(wanted, mutated) {
+    const ids = wanted && [...wanted];
+    const [, family] = /functions\/(\w+)\//.exec(mutated.replaceAll('\\', '/')) ?? [];
+    const isBeside = (/** @type {string} */ file) => file.includes(`/functions/${family}/`);
+    return (this.scripts ?? [])
+      .filter(({ file }) => !ids || ids.some((id) => id.includes(` ${file} > `)))
+      .sort((one, other) => Number(isBeside(other.file)) - Number(isBeside(one.file)));
   }
 
   /** @returns {Promise<import('@stryker-mutator/api/test-runner').DryRunResult>} */
@@ -102,7 +106,9 @@ class InOneProcess {
     board['mutantCoverage'] = { static: {}, perTest: {} };
     board['activeMutant'] = undefined;
     const results = [];
-    for (const { id, run } of await this.load()) {
+    const tests = [];
+    for (const script of this.scripts ?? []) tests.push(...(await this.load(script)));
+    for (const { id, run } of tests) {
       board['currentTestId'] = id;
       const begun = performance.now();
       const failure = await failureOf(run);
@@ -133,25 +139,28 @@ class InOneProcess {
       ...{ killedBy: [by], failureMessage, nrOfTests },
       status: MutantRunStatus.Killed,
     });
-    const activate = () => {
+    board['hitCount'] = hitLimit === undefined ? undefined : 0;
+    board['hitLimit'] = hitLimit;
+    const loading = mutantActivation === 'static' ? activeMutant.id : undefined;
+    const wanted = testFilter && new Set(testFilter);
+    let count = 0;
+    for (const script of this.scriptsWith(wanted, activeMutant.fileName)) {
+      /** @type {Test[]} */
+      let tests = [];
+      board['activeMutant'] = loading;
+      const broken = await failureOf(async () => {
+        tests = await this.load(script);
+      });
+      if (broken !== undefined) return killed('loading', broken, count);
       board['activeMutant'] = activeMutant.id;
-      board['hitCount'] = hitLimit === undefined ? undefined : 0;
-      board['hitLimit'] = hitLimit;
-    };
-    board['activeMutant'] = undefined;
-    if (mutantActivation === 'static') activate();
-    /** @type {Test[]} */
-    let tests = [];
-    const broken = await failureOf(async () => {
-      tests = await this.load(testFilter && new Set(testFilter));
-    });
-    if (broken !== undefined) return killed('loading', broken);
-    activate();
-    for (const [index, { id, run }] of tests.entries()) {
-      const failure = await failureOf(run);
-      if (failure !== undefined) return killed(id, failure, index + 1);
+      for (const { id, run } of tests) {
+        if (wanted && !wanted.has(id)) continue;
+        count += 1;
+        const failure = await failureOf(run);
+        if (failure !== undefined) return killed(id, failure, count);
+      }
     }
-    return { status: MutantRunStatus.Survived, nrOfTests: tests.length };
+    return { status: MutantRunStatus.Survived, nrOfTests: count };
   }
 }
 
