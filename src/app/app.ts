@@ -74,7 +74,13 @@ export function startApp(root: HTMLElement): void {
     printing.prepareWhenIdle();
     (await walk).goOn();
   };
-  const shelf = createShelf({ locale: navigator.language, now, newId: means.newId, lay });
+  const shelf = createShelf({
+    locale: navigator.language,
+    now,
+    newId: means.newId,
+    lay,
+    tell: (outcome) => tell(outcome),
+  });
 
   const updates = followUpdates(() => shelf.keepWork());
 

@@ -5,7 +5,7 @@ import { createAutosave, type SaveState } from '../storage/autosave.ts';
 import { createFolding } from '../storage/folding.ts';
 import { createKeeper, type Beginning } from '../storage/keeper.ts';
 import type { Hold } from '../storage/lock.ts';
-import { StorageProblem } from '../storage/problems.ts';
+import { problem, StorageProblem } from '../storage/problems.ts';
 import { createPace, type Pace } from '../storage/pace.ts';
 import { askToStay } from '../storage/stay.ts';
 import { lengthOf, sizeOf, type BookStore, type KeptPages } from '../storage/store.ts';
@@ -25,6 +25,8 @@ export interface OpenedBook {
   isKept(): boolean;
   /** Writes what is not kept yet; false if that cannot be. */
   keep(): Promise<boolean>;
+  /** Looks whether it still lies where it was kept, and keeps it again where not. */
+  keepAgain(): Promise<void>;
   /** Keeps its present state as a version; `undefined` if it is the last version already. */
   version(kind: VersionKind, name?: string): Promise<KeptVersion | undefined>;
   /** Resolves when everything is kept, or known not to be. */
@@ -36,6 +38,8 @@ export interface Keeping {
   readonly now: () => Date;
   readonly newId: () => string;
   readonly heard: (state: SaveState) => void;
+  /** What was kept of the open book has been cleared; the book itself is kept again. */
+  readonly cleared: () => void;
 }
 
 export interface Kept {
@@ -77,7 +81,13 @@ export async function keepBook(means: Keeping, kept: Kept, book: Book): Promise<
       if (!closed) means.heard(state);
     },
     async write(lines) {
-      await keeper.write(lines);
+      await keeper.write(lines).catch((cause: unknown) => {
+        if (problem(cause).kind === 'cleared') {
+          means.cleared();
+          void photos.keepAgain();
+        }
+        throw cause;
+      });
       folding.grew(lines.length, lengthOf(lines));
       if (lines.length > 0) void askToStay(navigator.storage);
     },
@@ -117,6 +127,7 @@ export async function keepBook(means: Keeping, kept: Kept, book: Book): Promise<
     })
     .catch(() => undefined);
   const isKept = () => !touched || autosave.state.kind !== 'unsaved';
+  const photos = createPhotos(id, means.store.photos, true);
   const stops = [
     book.listen((change) => {
       touched = true;
@@ -131,7 +142,6 @@ export async function keepBook(means: Keeping, kept: Kept, book: Book): Promise<
     await keeper.claim().catch(() => undefined);
     means.heard(autosave.state);
   }
-  const photos = createPhotos(id, means.store.photos, true);
   return {
     id,
     book,
@@ -141,6 +151,7 @@ export async function keepBook(means: Keeping, kept: Kept, book: Book): Promise<
       await autosave.flush();
       return isKept();
     },
+    keepAgain: () => autosave.begin(),
     version,
     async close() {
       closed = true;
@@ -173,6 +184,7 @@ export function watchBook(means: Keeping, id: string, book: Book): OpenedBook {
     photos,
     isKept,
     keep: () => Promise.resolve(isKept()),
+    keepAgain: () => Promise.resolve(),
     version: () => Promise.reject(new StorageProblem('elsewhere')),
     close() {
       for (const stop of stops) stop();

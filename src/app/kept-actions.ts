@@ -6,7 +6,10 @@ import type { Updates } from './offline/updates.ts';
 import type { Shelf } from './shelf.ts';
 import { words } from '../words/words.ts';
 
-export interface KeptHands extends Pick<Shelf, 'versions' | 'takeOut' | 'emptyBin' | 'keepWork'> {
+export interface KeptHands extends Pick<
+  Shelf,
+  'versions' | 'takeOut' | 'emptyBin' | 'forgetMissing' | 'keepWork'
+> {
   readonly updates: Updates;
   readonly files: Pick<FileDoor, 'openArchive'>;
   readonly now: () => Date;
@@ -63,7 +66,7 @@ function versionActions({ versions, isBookOpen }: KeptHands): readonly Action[] 
   ];
 }
 
-function binActions({ takeOut, emptyBin }: KeptHands): readonly Action[] {
+function binActions({ takeOut, emptyBin, forgetMissing }: KeptHands): readonly Action[] {
   return [
     {
       id: 'bin.takeOut',
@@ -72,6 +75,12 @@ function binActions({ takeOut, emptyBin }: KeptHands): readonly Action[] {
       run: (args) => takeOut(idOf(args)),
     },
     { id: 'bin.empty', name: words.kept.emptyBin, group: 'book', run: () => emptyBin() },
+    {
+      id: 'kept.missNoMore',
+      name: words.start.missNoMore,
+      group: 'book',
+      run: () => forgetMissing(),
+    },
   ];
 }
 

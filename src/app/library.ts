@@ -5,6 +5,7 @@ import type { Book, Document } from '../book/types.ts';
 import { openDatabase } from '../storage/database.ts';
 import { holdBook, type Hold, type Locks } from '../storage/lock.ts';
 import { rawText, readPages } from '../storage/pages.ts';
+import { remembering } from '../storage/memory.ts';
 import { StorageProblem } from '../storage/problems.ts';
 import type { KeptPages } from '../storage/store.ts';
 import type { KeptBook } from '../storage/kept.ts';
@@ -20,11 +21,16 @@ export interface Unopened {
   readonly reason: string;
   /** It is there but cannot be read; `raw` gives what there is. */
   readonly damaged?: true;
+  /** Nothing is kept of it here. */
+  readonly gone?: true;
 }
 
 export type Opening = OpenedBook | Unopened;
 
-export type LibraryMeans = Pick<Keeping, 'now' | 'heard' | 'newId'>;
+export interface LibraryMeans extends Pick<Keeping, 'now' | 'heard' | 'newId' | 'cleared'> {
+  /** The browser has closed the books under our hands, as it does when it clears them. */
+  readonly closed: () => void;
+}
 
 /** The books of this device: list, open, begin, keep. */
 export interface Library {
@@ -34,6 +40,9 @@ export interface Library {
   binned(): Promise<readonly KeptBook[]>;
   open(id: string): Promise<Opening>;
   begin(document: Document): Promise<OpenedBook>;
+  /** Titles of books that lay here and are gone though nobody removed them. */
+  missing(): Promise<readonly string[]>;
+  forgetMissing(): Promise<void>;
   /** Puts a book in the bin. */
   bin(id: string): Promise<void>;
   takeOut(id: string): Promise<void>;
@@ -64,7 +73,7 @@ const free: Hold = { release: () => undefined };
 
 /** Nothing is asked of the device before the list or a book is wanted. */
 export function openLibrary(means: LibraryMeans): Library {
-  const store = openDatabase();
+  const store = remembering(openDatabase(undefined, means.closed), lasting());
   const keeping: Keeping = { ...means, store };
   const locks: Locks | undefined = navigator.locks;
 
@@ -100,7 +109,7 @@ export function openLibrary(means: LibraryMeans): Library {
   };
   const openAs = async (id: string, hold: Hold | undefined): Promise<Opening> => {
     const pages = await store.read(id);
-    if (!pages) return { reason: words.shelf.gone };
+    if (!pages) return { reason: words.shelf.gone, gone: true };
     if ((await binned()).some((book) => book.id === id)) return { reason: inBin };
     const read = readPages(pages);
     if (!read.ok) {
@@ -144,10 +153,20 @@ export function openLibrary(means: LibraryMeans): Library {
     bin: (id) => alone(id, () => store.bin(id, means.now().toISOString())),
     takeOut: (id) => store.bin(id, null),
     remove: (id) => alone(id, () => store.remove(id)),
+    missing: () => store.missing(),
+    forgetMissing: () => store.forgetMissing(),
     versions: store.versions,
     async raw(id) {
       const pages = await store.read(id);
       return pages && rawText(pages);
     },
   };
+}
+
+function lasting(): Storage | undefined {
+  try {
+    return localStorage;
+  } catch {
+    return undefined;
+  }
 }

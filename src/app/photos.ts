@@ -14,6 +14,8 @@ export interface Photos {
   files(hashes: readonly string[]): Promise<readonly PhotoFile[]>;
   /** Keeps the pictures that came with a file; one that is not what its hash says is left out. */
   takeIn(files: readonly PhotoFile[]): Promise<void>;
+  /** Keeps those that this page has seen once more, after the device lost them. */
+  keepAgain(): Promise<void>;
   close(): void;
 }
 
@@ -70,6 +72,10 @@ export function createPhotos(book: string, store: PhotoStore, isKept: boolean): 
         // Where there is no room on the device they are there as long as the page is.
         if ((await hashOf(bytes)) === hash) await put(hash, bytes).catch(() => undefined);
       }
+    },
+    async keepAgain() {
+      for (const [hash, blob] of held)
+        await put(hash, await blob.arrayBuffer()).catch(() => undefined);
     },
     close() {
       for (const url of urls.values()) URL.revokeObjectURL(url);

@@ -18,6 +18,8 @@ export interface ShelfMeans {
   readonly newId: () => string;
   /** Lays a book on the desk, or clears the desk. */
   readonly lay: (opened: OpenedBook | null) => Promise<void>;
+  /** What came of something that nobody waits for. */
+  readonly tell: (outcome: Outcome) => void;
 }
 
 /** The kept books, and which of them is open. The address of the page names the open one. */
@@ -30,6 +32,8 @@ export interface Shelf {
   remove(id: string): Promise<Outcome>;
   takeOut(id: string): Promise<Outcome>;
   emptyBin(): Promise<Outcome>;
+  /** Says no more of the books that the browser has cleared. */
+  forgetMissing(): Promise<Outcome>;
   /** Saves what is kept of a book as a file, as it lies there, readable or not. */
   saveRaw(id: string): Promise<Outcome>;
   leave(): Promise<Outcome>;
@@ -44,8 +48,9 @@ export interface Shelf {
 
 const ok: Outcome = { ok: true };
 const notKept = words.shelf.notKept;
+const retry = 2_000;
 
-export function createShelf({ locale, now, newId, lay }: ShelfMeans): Shelf {
+export function createShelf({ locale, now, newId, lay, tell }: ShelfMeans): Shelf {
   const start = signal<StartView>({
     templates: templates.filter(({ id }) => isThere(id)),
     sample: isThere('harbour-hours'),
@@ -57,7 +62,13 @@ export function createShelf({ locale, now, newId, lay }: ShelfMeans): Shelf {
   let open: OpenedBook | undefined;
 
   const heard = (state: SaveState) => (save.value = saveView(state, locale));
-  const library = openLibrary({ newId, now, heard });
+  const library = openLibrary({
+    newId,
+    now,
+    heard,
+    cleared: () => tell({ ok: false, reason: words.shelf.cleared }),
+    closed: () => void look(),
+  });
 
   const inBin = ({ id, title, size, binned = '' }: KeptBook) => {
     const until = new Date(Date.parse(binned) + binDays * 24 * 60 * 60 * 1_000).toISOString();
@@ -70,7 +81,7 @@ export function createShelf({ locale, now, newId, lay }: ShelfMeans): Shelf {
     };
   };
   const list = async () => {
-    const { trouble: _, ...before } = start.value;
+    const { trouble: _, missing: __, ...before } = start.value;
     try {
       const bin = (await library.binned()).map(inBin);
       const kept = (await library.list()).map(({ id, title, changed, size }) => ({
@@ -79,11 +90,18 @@ export function createShelf({ locale, now, newId, lay }: ShelfMeans): Shelf {
         when: whenWritten(changed, now(), locale),
         size: sizeWritten(size, locale),
       }));
-      start.value = { ...before, busy: false, kept, bin };
+      const titles = await library.missing();
+      const missing = titles.length === 0 ? {} : { missing: words.shelf.missing(titles) };
+      start.value = { ...before, busy: false, kept, bin, ...missing };
     } catch (cause) {
-      start.value = { ...before, busy: false, trouble: problem(cause).atStart };
+      const found = problem(cause);
+      start.value = { ...before, busy: false, trouble: found.atStart };
+      // While the browser clears or repairs what it keeps it refuses; a little later it does not.
+      if (found.kind === 'failed') setTimeout(() => open ?? void list(), retry);
     }
   };
+  /** Is everything still where it was kept? */
+  const look = () => (open ? open.keepAgain() : list());
   const close = async () => {
     await open?.close();
     open = undefined;
@@ -129,6 +147,10 @@ export function createShelf({ locale, now, newId, lay }: ShelfMeans): Shelf {
     }
   };
   void list();
+  // Whoever comes back to this page may have cleared the books meanwhile.
+  document.addEventListener('visibilitychange', () => {
+    if (!document.hidden && !open) void list();
+  });
 
   return {
     start,
@@ -139,6 +161,7 @@ export function createShelf({ locale, now, newId, lay }: ShelfMeans): Shelf {
         const outcome = await put(opening);
         if ('damaged' in opening)
           start.value = { ...start.value, damaged: { id, reason: opening.reason } };
+        if ('gone' in opening) start.value = { missing: words.shelf.goneFor, ...start.value };
         return outcome;
       }),
     begin,
@@ -151,6 +174,7 @@ export function createShelf({ locale, now, newId, lay }: ShelfMeans): Shelf {
       changing(async () => {
         for (const { id } of start.value.bin) await library.remove(id);
       }),
+    forgetMissing: () => changing(() => library.forgetMissing()),
     openId: () => open?.id,
     versions: createVersions({ locale, now, library, opened: () => open, begin }),
     list,

@@ -44,6 +44,7 @@ export const verbs = {
   openArchive: 'archive.open',
   takeOut: 'bin.takeOut',
   emptyBin: 'bin.empty',
+  missNoMore: 'kept.missNoMore',
   reload: 'app.reload',
   notNow: 'app.notNow',
 } as const;
@@ -109,6 +110,7 @@ export const gestures: ReadonlySet<string> = new Set([
   'versions.remove',
   'bin.takeOut',
   'bin.empty',
+  'kept.missNoMore',
   'app.reload',
   'app.notNow',
 ]);

@@ -272,6 +272,8 @@ export interface StartView {
   readonly bin: readonly BinEntry[];
   /** Why nothing can be kept on this device, if so. */
   readonly trouble?: string;
+  /** Which books the browser has cleared, if any. */
+  readonly missing?: string;
   /** A kept book that could not be read, and why. */
   readonly damaged?: { readonly id: string; readonly reason: string };
   readonly busy: boolean;

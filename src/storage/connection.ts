@@ -42,13 +42,17 @@ const steps: readonly ((database: Database) => void)[] = [
   },
 ];
 
-function open(name: string, closed: () => void, wanted: () => void): Promise<Database> {
+function open(
+  name: string,
+  closed: () => void,
+  wanted: (gone: boolean) => void,
+): Promise<Database> {
   return openDB<Schema>(name, steps.length, {
     upgrade(database, before) {
       for (const step of steps.slice(before)) step(database);
     },
     terminated: closed,
-    blocking: wanted,
+    blocking: (_, version) => wanted(version === null),
   });
 }
 
@@ -59,12 +63,17 @@ export interface Connection {
 
 /**
  * Runs work on the database, which is opened when first wanted, and again when the browser has
- * closed it: it does so when its data is cleared. Whatever goes wrong comes out as a problem.
+ * closed it: it does so when its data is cleared, and then `cleared` hears of it. Whatever goes wrong
+ * comes out as a problem.
  */
-export function connect(name: string): Connection {
+export function connect(name: string, cleared: () => void = () => undefined): Connection {
   let connection: Promise<Database> | undefined;
   const forget = (): void => {
     connection = undefined;
+  };
+  const lost = (): void => {
+    forget();
+    cleared();
   };
   const close = (): void => {
     void connection?.then((database) => database.close()).catch(() => undefined);
@@ -73,7 +82,10 @@ export function connect(name: string): Connection {
   const attempt = async <Result>(work: (database: Database) => Promise<Result>) => {
     try {
       // Another tab may want to clear the database or bring it forward: it need not wait for this.
-      connection ??= open(name, forget, close);
+      connection ??= open(name, lost, (gone) => {
+        close();
+        if (gone) cleared();
+      });
       return await work(await connection);
     } catch (cause) {
       if (!(cause instanceof StorageProblem)) close();

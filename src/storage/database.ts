@@ -7,8 +7,8 @@ import { type Snapshot } from './kept.ts';
 import { allOf, versionsIn } from './versionstore.ts';
 
 /** Books kept in IndexedDB. Text, not objects: ten times faster to write and read. */
-export function openDatabase(name = 'halfstop'): BookStore {
-  const withDatabase = connect(name);
+export function openDatabase(name = 'halfstop', cleared?: () => void): BookStore {
+  const withDatabase = connect(name, cleared);
   return {
     list: () =>
       withDatabase(async (database) => {

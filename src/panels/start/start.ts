@@ -12,7 +12,7 @@ import { words } from '../../words/words.ts';
 /** Where one goes on, or begins. */
 export function startPage(workbook: Workbook, shell: Shell) {
   if (workbook.page.value !== 'start') return '';
-  const { kept, templates, sample, trouble, damaged, busy } = workbook.start.value;
+  const { kept, templates, sample, trouble, missing, damaged, busy } = workbook.start.value;
   return html`<main aria-busy=${busy}>
     <header>
       <p class="sign">${mark()}<span>${words.start.name}</span></p>
@@ -20,8 +20,8 @@ export function startPage(workbook: Workbook, shell: Shell) {
       <p>${words.start.how}</p>
     </header>
     ${trouble ? html`<p class="remark" role="alert">${trouble}</p>` : ''}
-    ${damaged ? unreadable(damaged, workbook) : ''} ${kept.length > 0 ? goOn(kept, workbook) : ''}
-    ${aside(workbook, shell)}
+    ${missing ? cleared(missing, workbook) : ''} ${damaged ? unreadable(damaged, workbook) : ''}
+    ${kept.length > 0 ? goOn(kept, workbook) : ''} ${aside(workbook, shell)}
     <section aria-labelledby="begin">
       <h2 id="begin">${kept.length > 0 ? words.start.begin : words.start.justBegin}</h2>
       <ul class="cards">
@@ -56,6 +56,15 @@ function unreadable({ id, reason }: NonNullable<StartView['damaged']>, workbook:
     <button class="link" @click=${() => workbook.run(verbs.saveRaw, { id })}>
       ${words.start.saveAsItIs}
     </button>
+  </p>`;
+}
+
+function cleared(missing: string, workbook: Workbook) {
+  const link = (verb: string, label: string) =>
+    html`<button class="link" @click=${() => workbook.run(verb)}>${label}</button>`;
+  return html`<p class="remark" role="alert">
+    ${missing} ${link(verbs.openArchive, words.start.takeInArchive)}
+    ${link(verbs.openFile, words.start.openSaved)} ${link(verbs.missNoMore, words.start.missNoMore)}
   </p>`;
 }
 

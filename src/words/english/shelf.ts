@@ -1,3 +1,12 @@
+import { plural } from './plural.ts';
+
+const several = 3;
+
+const listed = (titles: readonly string[]): string =>
+  titles.length > several
+    ? `${titles.slice(0, several).join(', ')} and ${plural(titles.length - several, 'other book')}`
+    : titles.join(', ');
+
 /** The books kept on this device. */
 export const shelf = {
   binTimes: (since: string, until: string) => `since ${since}, until ${until}`,
@@ -19,4 +28,10 @@ export const shelf = {
   upToDamage: (title: string) => `${title}, up to the damage`,
   rename: 'Rename the book',
   gone: 'This book is no longer kept on this device.',
+  goneFor:
+    'The book of this address is no longer kept on this device. It comes back from an archive, or from a file that was saved.',
+  cleared:
+    'This browser has cleared what it kept. The open book is kept again, without its earlier versions; other books come back from an archive or from files that were saved.',
+  missing: (titles: readonly string[]) =>
+    `This browser has cleared ${listed(titles)}. ${titles.length === 1 ? 'It comes' : 'They come'} back from an archive, or from files that were saved.`,
 } as const;

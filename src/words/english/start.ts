@@ -25,4 +25,6 @@ export const start = {
   bin: 'Bin:',
   saveEverything: 'Save everything as an archive',
   takeInArchive: 'Take in an archive',
+  openSaved: 'Open a saved file',
+  missNoMore: 'Say no more of it',
 } as const;
