@@ -42,9 +42,10 @@ export function columnsOf<Name extends string>(
   return {
     letterOf,
     widths: names.map((name) => columns[name].width),
-    captions: Object.fromEntries(
-      names.map((name) => [name, columns[name].caption]),
-    ) as Record<Name, string>,
+    captions: Object.fromEntries(names.map((name) => [name, columns[name].caption])) as Record<
+      Name,
+      string
+    >,
     row,
     captionRow: (at, captions) =>
       row(

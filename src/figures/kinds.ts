@@ -1,9 +1,10 @@
 import type { FigureKind } from './figure.ts';
+import { cost } from './kinds/cost.ts';
 import { falloff } from './kinds/falloff.ts';
 import { ladder } from './kinds/ladder.ts';
 
 /** Every kind of figure, in the order in which they are offered. */
-export const figureKinds: readonly FigureKind[] = [ladder, falloff];
+export const figureKinds: readonly FigureKind[] = [ladder, falloff, cost];
 
 export const kindOf = (name: string): FigureKind | undefined =>
   figureKinds.find(({ kind }) => kind === name);

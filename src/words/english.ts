@@ -8,6 +8,7 @@ import { check } from './english/check.ts';
 import { commands } from './english/commands.ts';
 import { comparison } from './english/comparison.ts';
 import { contents } from './english/contents.ts';
+import { cost } from './english/cost.ts';
 import { engine } from './english/engine.ts';
 import { entry } from './english/entry.ts';
 import { exchange } from './english/exchange.ts';
@@ -56,6 +57,7 @@ export const english = {
   commands,
   comparison,
   contents,
+  cost,
   engine,
   entry,
   exchange,

@@ -53,7 +53,10 @@ const settingsRows: Readonly<Record<string, PlannedCell>> = {
     note: 'Standing leakage to plan for, so that the device stays closed: common practice.',
   },
   A2: words('Drop allowed'),
-  B2: { ...choice('5 %', 'share'), note: 'From the supply to the fixture; the local code says how much.' },
+  B2: {
+    ...choice('5 %', 'share'),
+    note: 'From the supply to the fixture; the local code says how much.',
+  },
   C2: words('Headroom'),
   D2: { ...choice('25 %', 'share'), note: 'What a generator has over what is asked of it.' },
   E2: words('To neutral'),

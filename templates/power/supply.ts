@@ -1,7 +1,17 @@
 import { choice, heading, numberHeading, words } from '../cells.ts';
 import type { PlannedCell } from '../plan.ts';
 import { captionRow } from './circuits.ts';
-import { batteries, circuits, down, leads, loads, once, phases, settings, supply } from './places.ts';
+import {
+  batteries,
+  circuits,
+  down,
+  leads,
+  loads,
+  once,
+  phases,
+  settings,
+  supply,
+} from './places.ts';
 
 type Cells = Record<string, PlannedCell>;
 

@@ -36,6 +36,10 @@ export function roughly(quantity: QuantityName, value: number, writing: WritingS
   return writeNumber(Number(shown.toPrecision(digits)), writing);
 }
 
+/** Whole stops on a scale, with their sign. */
+export const signedWhole = (value: number): string =>
+  value === 0 ? '0' : `${value < 0 ? '−' : '+'}${Math.abs(value)}`;
+
 const spelled = (text: string): string =>
   text.replace(/[½⅓⅔¼¾]/g, (sign) => sign.normalize('NFKD').replace('⁄', '/'));
 

@@ -7,7 +7,7 @@ import { thatFit } from '../../kit/apart.ts';
 import { element, group, rounded, type Drawing, type Drawn } from '../../kit/element.ts';
 import { filled, hatched, line, type Box } from '../../kit/ground.ts';
 import type { Theme } from '../../kit/theme.ts';
-import { roughly, said, saidNumber, widthOf, lettering } from '../../kit/words.ts';
+import { roughly, said, saidNumber, signedWhole, widthOf, lettering } from '../../kit/words.ts';
 import { lengthFormat } from './describe.ts';
 import type { Curve, Falloff } from './read.ts';
 import { words } from '../../../words/words.ts';
@@ -130,9 +130,6 @@ function levels({ falloff, box, stops, y, theme, letters, small, writing }: Plan
     ]),
   ];
 }
-
-const signedWhole = (value: number): string =>
-  value === 0 ? '0' : `${value < 0 ? '−' : '+'}${Math.abs(value)}`;
 
 const metresInFoot = 0.3048;
 
