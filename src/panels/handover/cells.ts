@@ -1,6 +1,11 @@
+import type { QuantityName } from '../../../functions/quantities/names.ts';
+import { units } from '../../../functions/quantities/units.ts';
+import { rounded } from '../../../functions/quantities/writing/number.ts';
 import { cellAtSpot } from '../../book/look.ts';
 import type { Cell } from '../../book/types.ts';
-import { showCell } from '../views/show.ts';
+import type { CellPlace } from '../../engine/types.ts';
+import type { Shown } from '../workbook.ts';
+import { show, showCell } from '../views/show.ts';
 import type { Look } from '../views/look.ts';
 import { spelled } from '../kit/spelled.ts';
 
@@ -30,10 +35,32 @@ export function cellsOf(look: Look, sheet: string): Cells {
       return cell?.content.kind === 'text' && !cell.role ? cell.content.text.trim() : '';
     },
     said(row, column) {
-      const { text, unit, tone } = showCell(look, { sheet, row, column });
+      const { text, unit, tone } = readable(look, { sheet, row, column });
       return tone ? '' : spelled([text, unit].filter(Boolean).join('\u00a0'));
     },
   };
+}
+
+/** Often typed in one unit and read in another: `11'6"` is 3.5052 m to the last figure. */
+const converted: ReadonlySet<QuantityName | undefined> = new Set<QuantityName>([
+  'length',
+  'illuminance',
+  'luminance',
+]);
+
+/** As the cell shows it, with no more figures than a tape or a meter has. */
+function readable(look: Look, at: CellPlace): Shown {
+  const shown = showCell(look, at);
+  const { document, engine, writing } = look;
+  const [value, quantity] = [engine.valueOf(at), engine.quantityOf(at)];
+  const isExact =
+    !quantity ||
+    !converted.has(quantity) ||
+    shown.unit !== units[quantity].base ||
+    cellAtSpot(document, at)?.format?.decimals !== undefined;
+  return isExact || typeof value !== 'number'
+    ? shown
+    : show(rounded(value, { typed: 4 }), quantity, writing);
 }
 
 /** A row of captions with the rows below it, as long as their first cell has words. */
