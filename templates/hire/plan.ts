@@ -1,0 +1,154 @@
+import { buildBook } from '../build.ts';
+import { choice, remarks, words } from '../cells.ts';
+import type { PlannedSheet } from '../plan.ts';
+import { captionRow, captions, widths } from './columns.ts';
+import {
+  budget,
+  dayTable,
+  down,
+  head,
+  hireRow,
+  insurance,
+  items,
+  placesHead,
+  type PlannedHire,
+} from './rows.ts';
+
+const reckoning = [
+  'A week is charged as so many days; days over whole weeks cost no more than a week. A week’s rate, where there is one, goes before that.',
+  'What is in the price of a package costs nothing of its own. The cost of a row is spread evenly over its days.',
+  'Insurance is a share of the hire. Transport, tax, crew and what breaks are not in it: give them rows of their own.',
+];
+
+export interface PlannedHires {
+  readonly charged: string;
+  readonly insurance: string;
+  readonly budget: string;
+  readonly places: readonly string[];
+  readonly days: readonly string[];
+  readonly hires: readonly PlannedHire[];
+}
+
+/** What is hired, for where and how long, against the budget. */
+export const hireSheet = (planned: PlannedHires): PlannedSheet => ({
+  name: 'Hire',
+  title: 'Hire',
+  purpose: 'What is hired for which place and day, what it costs, and how far off the budget.',
+  phase: 'order',
+  template: 'hire',
+  frozenColumns: 1,
+  widths,
+  cells: {
+    A1: words('A week is charged as, days'),
+    B1: choice(planned.charged, 'number'),
+    C1: words('Insurance'),
+    D1: choice(planned.insurance, 'share'),
+    E1: words('Budget'),
+    F1: choice(planned.budget, 'money'),
+    A3: words('Hire'),
+    B3: { typed: `=SUM(${down('cost')})`, quantity: 'money' },
+    C3: words('Insurance'),
+    D3: { typed: `=B3*${insurance}`, quantity: 'money' },
+    E3: words('In all'),
+    F3: { typed: '=B3+D3', quantity: 'money' },
+    A4: words('Against the budget'),
+    B4: {
+      typed: `=IF(F3<=${budget},TEXT(${budget}-F3,"0.00")&" left of the budget",TEXT(F3-${budget},"0.00")&" over the budget")`,
+      quantity: 'text',
+    },
+    A5: words('Dearest day'),
+    B5: {
+      typed: `=TEXT(MAX(E${placesHead + 1}:E${placesHead + planned.days.length}),"0.00")&" on one day, "&MAX(F${placesHead + 1}:F${placesHead + planned.days.length})&" pieces out at most"`,
+      quantity: 'text',
+    },
+    ...captionRow(head, captions),
+    ...Object.assign(
+      {},
+      ...Array.from({ length: items }, (_, index) =>
+        hireRow(head + 1 + index, planned.hires[index]),
+      ),
+    ),
+    ...dayTable(planned.days, planned.places),
+    ...remarks('How it is counted', placesHead + planned.days.length + 4, reckoning),
+  },
+});
+
+/** Four days of the film at three places. Invented. */
+export const film: PlannedHires = {
+  charged: '3',
+  insurance: '4 %',
+  budget: '900',
+  places: ['Sail loft', 'Boat shed', 'Ice house'],
+  days: [
+    '2026-09-21',
+    '2026-09-22',
+    '2026-09-23',
+    '2026-09-24',
+    '2026-09-25',
+    '2026-09-26',
+    '2026-09-27',
+  ],
+  hires: [
+    {
+      item: 'Interview kit',
+      place: 'Sail loft',
+      count: '1',
+      out: '2026-09-21',
+      back: '2026-09-23',
+      rate: '95',
+      discount: '10 %',
+    },
+    {
+      item: 'Soft panel',
+      place: 'Sail loft',
+      count: '2',
+      out: '2026-09-21',
+      back: '2026-09-23',
+      rate: '45',
+      package: 'Interview kit',
+    },
+    {
+      item: 'Fresnel 650',
+      place: 'Sail loft',
+      count: '2',
+      out: '2026-09-21',
+      back: '2026-09-23',
+      rate: '18',
+    },
+    {
+      item: 'Open face 800',
+      place: 'Boat shed',
+      count: '2',
+      out: '2026-09-23',
+      back: '2026-09-25',
+      rate: '15',
+    },
+    {
+      item: 'Frame 120 × 120 and cloths',
+      place: 'Boat shed',
+      count: '1',
+      out: '2026-09-23',
+      back: '2026-09-27',
+      rate: '12',
+      week: '40',
+    },
+    {
+      item: 'Tube 120',
+      place: 'Ice house',
+      count: '4',
+      out: '2026-09-25',
+      back: '2026-09-27',
+      rate: '20',
+    },
+    {
+      item: 'Battery 150 Wh',
+      place: 'Ice house',
+      count: '6',
+      out: '2026-09-25',
+      back: '2026-09-27',
+      rate: '6',
+    },
+  ],
+};
+
+export const build = () => buildBook({ title: 'Untitled', sheets: [hireSheet(film)] });
