@@ -28,6 +28,21 @@ export const templates: readonly TemplateEntry[] = [
     title: words.templates.sun,
     purpose: words.templates.sunHelp,
   },
+  {
+    id: 'power',
+    title: words.templates.power,
+    purpose: words.templates.powerHelp,
+  },
+  {
+    id: 'compare',
+    title: words.templates.compare,
+    purpose: words.templates.compareHelp,
+  },
+  {
+    id: 'hire',
+    title: words.templates.hire,
+    purpose: words.templates.hireHelp,
+  },
 ];
 
 /** The sample book to look round in. */

@@ -46,6 +46,25 @@ const drawings: Readonly<Record<string, unknown>> = {
     <circle class="ink paper" cx="26" cy="80" r="5" /><circle class="ink paper" cx="174" cy="80" r="5" />
     <path class="ink" d="M12 92h176M84 92V64" /><path class="soft" d="M84 92 40 98" />
     <path class="soft" d="M20 104h24m10 0h30m12 0h22m14 0h36M36 112h28m16 0h34m20 0h24" />`,
+  // A board with three circuits, one of them nearly full, and a lead that goes to a lamp.
+  power: svg`
+    <path class="ink paper" d="M26 18h64v84H26z" /><path class="soft" d="M26 42h64M26 72h64" />
+    <path class="lit" d="M36 26h20v8H36zM36 53h44v8H36zM36 83h8v8h-8z" />
+    <path class="ink" d="M36 26h44v8H36zM36 53h44v8H36zM36 83h44v8H36z" />
+    <path class="ink" d="M90 57h18c26 0 8 42 34 42h14" /><circle class="ink paper" cx="108" cy="57" r="4" />
+    <circle class="glow" cx="160" cy="76" r="22" /><path class="lit" d="M148 74l24-10v22l-24-6z" />
+    <path class="ink" d="M156 84v26m-12 0h24" />`,
+  // Options as dots: dearer to the right, brighter above; the line goes through the best ones.
+  compare: svg`
+    <path class="ink" d="M34 12v92h144" /><path class="glow" d="M34 44h144v18H34z" /><path class="soft" d="M34 53h144" />
+    <path class="soft" stroke-dasharray="2 4" d="M58 82h32V40h52V24h36" />
+    <circle class="lit" cx="58" cy="82" r="6" /><circle class="lit" cx="90" cy="40" r="6" /><circle class="lit" cx="142" cy="24" r="6" />
+    <circle class="ink paper" cx="118" cy="60" r="6" /><circle class="ink paper" cx="160" cy="70" r="6" />`,
+  // Cases on their days: bars over a calendar.
+  hire: svg`
+    <path class="ink paper" d="M24 16h152v92H24z" /><path class="soft" d="M24 34h152M62 16v92M100 16v92M138 16v92" />
+    <path class="lit" d="M28 42h68v12H28z" /><path class="ink paper" d="M66 62h106v12H66zM104 82h68v12h-68z" />
+    <path class="ink" d="M28 42h68v12H28zM36 25h14M74 25h14M112 25h14M150 25h14" />`,
   // A loft with its beams, a window gap and a bench in the light that falls through it.
   'harbour-hours': svg`
     <path class="glow" d="M128 34 148 30 92 104H36Z" />

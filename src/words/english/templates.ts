@@ -11,4 +11,10 @@ export const templates = {
     'How warm a tungsten lamp turns as it is dimmed, and how far from the camera’s white.',
   sun: 'Sun',
   sunHelp: 'Where the sun stands through the day, and how much light a clear sky gives.',
+  power: 'Power',
+  powerHelp: 'What is plugged in where, and whether circuits, leads and supply carry it.',
+  compare: 'Compare',
+  compareHelp: 'Which fixtures at which distance are enough, what they draw and what they cost.',
+  hire: 'Hire',
+  hireHelp: 'What is hired for which place and day, what it costs, and how far off the budget.',
 } as const;
