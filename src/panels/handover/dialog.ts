@@ -20,6 +20,7 @@ export function handOverDialog(workbook: Workbook, look: Look, date: string): vo
         <label class="field"
           ><span>${said.ofSheet}</span
           ><select
+            class="input"
             @change=${(event: Event) =>
               (chosen.value = (event.currentTarget as HTMLSelectElement).value)}
           >
