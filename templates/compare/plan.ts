@@ -1,7 +1,7 @@
 import { buildBook } from '../build.ts';
-import { choice, heading, remarks, words } from '../cells.ts';
+import { choice, heading, numberHeading, remarks, words } from '../cells.ts';
 import type { PlannedSheet } from '../plan.ts';
-import { captionRow, captions, widths } from './columns.ts';
+import { captionRow, captions, letterOf, widths } from './columns.ts';
 import { cheapest, count, down, head, optionRow, type PlannedOption } from './rows.ts';
 
 const reckoning = [
@@ -14,6 +14,9 @@ const cautions = [
   'Heat, weight and glare are no columns here: ask who rigs it what the ceiling, the stand and the people under it can take.',
   'A planning aid only for what it draws: the local code and a qualified electrician decide.',
 ];
+
+const fieldNote =
+  'Out to where it still gives a tenth; for the width within a stop, type the beam.';
 
 export interface PlannedComparison {
   readonly stop: string;
@@ -36,25 +39,25 @@ export const compareSheet = (planned: PlannedComparison): PlannedSheet => ({
   widths,
   cells: {
     A1: words('Stop wanted'),
-    B1: choice(planned.stop, 'fNumber'),
+    B1: { ...choice(planned.stop, 'fNumber'), align: 'left' },
     C1: words('at'),
     D1: choice(planned.speed, 'iso'),
     E1: words('and'),
     F1: choice(planned.time, 'time'),
     A2: words('Light wanted'),
-    B2: { typed: '=INCIDENTLUX(B1,D1,F1)', quantity: 'illuminance', decimals: 0 },
+    B2: { typed: '=INCIDENTLUX(B1,D1,F1)', quantity: 'illuminance', decimals: 0, align: 'left' },
     C2: words('Width'),
     D2: choice(planned.width, 'length'),
     E2: words('within'),
     F2: { ...choice('1/3', 'stops'), note: 'How far short an option may be and still be enough.' },
     A3: words('Mains'),
-    B3: choice('230 V', 'voltage'),
+    B3: { ...choice('230 V', 'voltage'), align: 'left' },
     C3: words('Breaker'),
     D3: choice('16 A', 'current'),
     E3: words('of it'),
     F3: { ...choice('80 %', 'share'), note: 'What a load of hours may take: a local rule.' },
     A4: words('Days of hire'),
-    B4: choice(planned.days, 'number'),
+    B4: { ...choice(planned.days, 'number'), align: 'left' },
     C4: words('A week as'),
     D4: { ...choice(planned.charged, 'number'), note: 'Days that a week is charged as.' },
     E4: words('Lit, a day'),
@@ -64,6 +67,7 @@ export const compareSheet = (planned: PlannedComparison): PlannedSheet => ({
     A6: heading('In a sentence'),
     B6: { typed: cheapest, quantity: 'text' },
     ...captionRow(head, captions),
+    [`${letterOf('field')}${head}`]: { ...numberHeading(captions.field), note: fieldNote },
     ...Object.assign(
       {},
       ...Array.from({ length: count }, (_, index) =>

@@ -54,10 +54,7 @@ export function optionRow(at: number, planned?: PlannedOption): Record<string, P
     count: choice(planned?.count ?? '', 'number'),
     gives: choice(planned?.gives ?? '', 'illuminance'),
     givesAt: choice(planned?.givesAt ?? '', 'length'),
-    field: {
-      ...choice(planned?.field ?? '', 'angle'),
-      note: 'Out to where it still gives a tenth; for the width within a stop, type the beam.',
-    },
+    field: choice(planned?.field ?? '', 'angle'),
     distance: choice(planned?.distance ?? '', 'length'),
     loss: choice(planned?.loss ?? '0', 'stops'),
     output: choice(planned?.output ?? '100 %', 'share'),

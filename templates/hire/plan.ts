@@ -1,7 +1,7 @@
 import { buildBook } from '../build.ts';
-import { choice, remarks, words } from '../cells.ts';
-import type { PlannedSheet } from '../plan.ts';
-import { captionRow, captions, widths } from './columns.ts';
+import { choice, numberHeading, remarks, words } from '../cells.ts';
+import type { PlannedCell, PlannedSheet } from '../plan.ts';
+import { captionRow, captions, letterOf, widths } from './columns.ts';
 import {
   budget,
   dayTable,
@@ -19,6 +19,17 @@ const reckoning = [
   'What is in the price of a package costs nothing of its own. The cost of a row is spread evenly over its days.',
   'Insurance is a share of the hire. Transport, tax, crew and what breaks are not in it: give them rows of their own.',
 ];
+
+const captionNotes: Readonly<Record<string, PlannedCell>> = {
+  [`${letterOf('days')}${head}`]: {
+    ...numberHeading(captions.days),
+    note: 'Both days count: the day it leaves the house and the day it comes back.',
+  },
+  [`${letterOf('week')}${head}`]: {
+    ...numberHeading(captions.week),
+    note: 'Where the house names one. Otherwise leave it empty: a week is charged as so many days.',
+  },
+};
 
 export interface PlannedHires {
   readonly charged: string;
@@ -62,6 +73,7 @@ export const hireSheet = (planned: PlannedHires): PlannedSheet => ({
       quantity: 'text',
     },
     ...captionRow(head, captions),
+    ...captionNotes,
     ...Object.assign(
       {},
       ...Array.from({ length: items }, (_, index) =>

@@ -45,13 +45,9 @@ export function hireRow(at: number, planned?: PlannedHire): Cells {
     days: {
       typed: once(`DAYS(${is('back')},${is('out')})+1`),
       quantity: 'number',
-      note: 'Both days count: the day it leaves the house and the day it comes back.',
     },
     rate: choice(planned?.rate ?? '', 'money'),
-    week: {
-      ...choice(planned?.week ?? '', 'money'),
-      note: 'Where the house names one. Otherwise leave it empty: a week is charged as so many days.',
-    },
+    week: choice(planned?.week ?? '', 'money'),
     discount: choice(planned?.discount ?? '0 %', 'share'),
     package: choice(planned?.package ?? '', 'text'),
     cost: {

@@ -12,6 +12,7 @@ export interface PlannedCircuit {
 
 const captions: readonly PlannedCell[] = [
   heading('Circuit'),
+  heading('In words'),
   heading('Phase'),
   numberHeading('Breaker'),
   numberHeading('House draws'),
@@ -22,7 +23,6 @@ const captions: readonly PlannedCell[] = [
   numberHeading('Free'),
   numberHeading('All struck at once'),
   numberHeading('Leakage, mA'),
-  heading('In words'),
 ];
 
 export const captionRow = (row: number, cells: readonly PlannedCell[]) =>
@@ -34,42 +34,42 @@ function inWords(row: number): string {
   const amps = (formula: string) => `ROUND(${formula},1)&" A"`;
   return once(
     `A${row}`,
-    `IF(I${row}<0,"over by "&${amps(`-I${row}`)},` +
-      `IF(K${row}>${device}*${leakShare},"leakage: spread over more devices",` +
-      `IF(J${row}>${opensAt}*C${row},"strike one after the other",` +
-      `IF(COUNTIF(${down('E', loads)},A${row})=0,"nothing of ours, ","")&${amps(`C${row}*${share}-G${row}`)}&" free")))`,
+    `IF(J${row}<0,"over by "&${amps(`-J${row}`)},` +
+      `IF(L${row}>${device}*${leakShare},"leakage: spread over more devices",` +
+      `IF(K${row}>${opensAt}*D${row},"strike one after the other",` +
+      `IF(COUNTIF(${down('B', loads)},A${row})=0,"nothing of ours, ","")&${amps(`D${row}*${share}-H${row}`)}&" free")))`,
   );
 }
 
 function circuitRow(row: number, planned: PlannedCircuit | undefined): Record<string, PlannedCell> {
   const { volts, share } = settings;
   const name = `A${row}`;
-  const sum = (column: string) => `SUMIF(${down('E', loads)},${name},${down(column, loads)})`;
+  const sum = (column: string) => `SUMIF(${down('B', loads)},${name},${down(column, loads)})`;
   return {
     [name]: choice(planned?.name ?? '', 'text'),
-    [`B${row}`]: choice(planned?.phase ?? '', 'text'),
-    [`C${row}`]: choice(planned?.breaker ?? '', 'current'),
-    [`D${row}`]: choice(planned?.house?.watts ?? '', 'power'),
-    [`E${row}`]: choice(planned?.house?.powerFactor ?? '', 'number'),
-    [`F${row}`]: { typed: once(name, sum('G')), quantity: 'current', decimals: 1 },
-    [`G${row}`]: {
-      typed: once(name, `F${row}+IF(D${row}="",0,AMPS(D${row},${volts},E${row}))`),
+    [`C${row}`]: choice(planned?.phase ?? '', 'text'),
+    [`D${row}`]: choice(planned?.breaker ?? '', 'current'),
+    [`E${row}`]: choice(planned?.house?.watts ?? '', 'power'),
+    [`F${row}`]: choice(planned?.house?.powerFactor ?? '', 'number'),
+    [`G${row}`]: { typed: once(name, sum('G')), quantity: 'current', decimals: 1 },
+    [`H${row}`]: {
+      typed: once(name, `G${row}+IF(E${row}="",0,AMPS(E${row},${volts},F${row}))`),
       quantity: 'current',
       decimals: 1,
     },
-    [`H${row}`]: { typed: once(name, `G${row}/C${row}`), quantity: 'share', decimals: 0 },
-    [`I${row}`]: {
-      typed: once(name, `C${row}*${share}-G${row}`),
-      quantity: 'current',
-      decimals: 1,
-    },
+    [`I${row}`]: { typed: once(name, `H${row}/D${row}`), quantity: 'share', decimals: 0 },
     [`J${row}`]: {
-      typed: once(name, `G${row}-F${row}+${sum('I')}`),
+      typed: once(name, `D${row}*${share}-H${row}`),
+      quantity: 'current',
+      decimals: 1,
+    },
+    [`K${row}`]: {
+      typed: once(name, `H${row}-G${row}+${sum('I')}`),
       quantity: 'current',
       decimals: 0,
     },
-    [`K${row}`]: { typed: once(name, sum('L')), quantity: 'number', decimals: 1 },
-    [`L${row}`]: { typed: inWords(row), quantity: 'text' },
+    [`L${row}`]: { typed: once(name, sum('L')), quantity: 'number', decimals: 1 },
+    [`B${row}`]: { typed: inWords(row), quantity: 'text' },
   };
 }
 

@@ -19,11 +19,11 @@ export interface PlannedLoad {
 
 const captions: readonly PlannedCell[] = [
   heading('Fixture'),
+  heading('Circuit'),
+  heading('Phase'),
   numberHeading('Count'),
   numberHeading('Each draws'),
   numberHeading('Power factor'),
-  heading('Circuit'),
-  heading('Phase'),
   numberHeading('Current'),
   numberHeading('Strikes at, times'),
   numberHeading('When struck'),
@@ -36,19 +36,19 @@ function loadRow(row: number, planned: PlannedLoad | undefined): Record<string, 
   const name = `A${row}`;
   return {
     [name]: choice(planned?.fixture ?? '', 'text'),
-    [`B${row}`]: choice(planned?.count ?? '', 'number'),
-    [`C${row}`]: choice(planned?.watts ?? '', 'power'),
-    [`D${row}`]: choice(planned?.powerFactor ?? '', 'number'),
-    [`E${row}`]: choice(planned?.circuit ?? '', 'text'),
-    [`F${row}`]: {
+    [`D${row}`]: choice(planned?.count ?? '', 'number'),
+    [`E${row}`]: choice(planned?.watts ?? '', 'power'),
+    [`F${row}`]: choice(planned?.powerFactor ?? '', 'number'),
+    [`B${row}`]: choice(planned?.circuit ?? '', 'text'),
+    [`C${row}`]: {
       typed: once(
         name,
-        `IFERROR(INDEX(${down('B', circuits)},MATCH(E${row},${down('A', circuits)},0)),"no such circuit")`,
+        `IFERROR(INDEX(${down('C', circuits)},MATCH(B${row},${down('A', circuits)},0)),"no such circuit")`,
       ),
       quantity: 'text',
     },
     [`G${row}`]: {
-      typed: once(name, `B${row}*AMPS(C${row},${settings.volts},D${row})`),
+      typed: once(name, `D${row}*AMPS(E${row},${settings.volts},F${row})`),
       quantity: 'current',
       decimals: 1,
     },
@@ -56,7 +56,7 @@ function loadRow(row: number, planned: PlannedLoad | undefined): Record<string, 
     [`I${row}`]: { typed: once(name, `G${row}*H${row}`), quantity: 'current', decimals: 0 },
     [`J${row}`]: choice(planned?.electronic ?? '', 'text'),
     [`K${row}`]: choice(planned?.leakage ?? '', 'number'),
-    [`L${row}`]: { typed: once(name, `B${row}*K${row}`), quantity: 'number', decimals: 1 },
+    [`L${row}`]: { typed: once(name, `D${row}*K${row}`), quantity: 'number', decimals: 1 },
   };
 }
 

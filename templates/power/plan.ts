@@ -34,7 +34,7 @@ const cautions = [
 
 const settingsRows: Readonly<Record<string, PlannedCell>> = {
   A1: words('Mains'),
-  B1: choice('230 V', 'voltage'),
+  B1: { ...choice('230 V', 'voltage'), align: 'left' },
   C1: words('Of a breaker'),
   D1: {
     ...choice('80 %', 'share'),
@@ -55,6 +55,7 @@ const settingsRows: Readonly<Record<string, PlannedCell>> = {
   A2: words('Drop allowed'),
   B2: {
     ...choice('5 %', 'share'),
+    align: 'left',
     note: 'From the supply to the fixture; the local code says how much.',
   },
   C2: words('Headroom'),
@@ -73,7 +74,7 @@ export const powerSheet = (planned: PlannedPower): PlannedSheet => ({
   purpose: 'What is plugged in where, and whether circuits, leads and supply carry it.',
   phase: 'rig',
   template: 'power',
-  widths: [212, 96, 104, 116, 120, 96, 96, 116, 96, 132, 116, 240],
+  widths: [208, 272, 104, 96, 108, 120, 96, 116, 104, 96, 136, 116],
   cells: {
     ...settingsRows,
     ...circuitTable(planned.circuits),
@@ -157,8 +158,8 @@ export const loft: PlannedPower = {
     },
   ],
   leads: [
-    { name: 'Board to loft', amps: '=G6', length: '30 m', section: '2.5 mm2' },
-    { name: 'Along the quay', amps: '=G6', length: '80 m', section: '2.5 mm2' },
+    { name: 'Board to loft', amps: '=H6', length: '30 m', section: '2.5 mm2' },
+    { name: 'Along the quay', amps: '=H6', length: '80 m', section: '2.5 mm2' },
   ],
   batteries: [{ name: 'Tube in the boat', energy: '150 Wh', watts: '50 W', efficiency: '85 %' }],
 };

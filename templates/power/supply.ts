@@ -23,6 +23,7 @@ export function phaseTable(): Cells {
   const { first } = phases;
   const cells: Cells = captionRow(phases.head, [
     heading('Phase'),
+    words(''),
     numberHeading('In all'),
     numberHeading('Electronic'),
     numberHeading('The rest'),
@@ -30,23 +31,23 @@ export function phaseTable(): Cells {
   for (const [index, line] of lines.entries()) {
     const row = first + index;
     cells[`A${row}`] = words(line);
-    cells[`B${row}`] = amps(`=SUMIF(${down('B', circuits)},A${row},${down('G', circuits)})`);
-    cells[`C${row}`] = amps(
-      `=SUMIFS(${down('G', loads)},${down('F', loads)},A${row},${down('J', loads)},"yes")`,
+    cells[`C${row}`] = amps(`=SUMIF(${down('C', circuits)},A${row},${down('H', circuits)})`);
+    cells[`D${row}`] = amps(
+      `=SUMIFS(${down('G', loads)},${down('C', loads)},A${row},${down('J', loads)},"yes")`,
     );
-    cells[`D${row}`] = amps(`=B${row}-C${row}`);
+    cells[`E${row}`] = amps(`=C${row}-D${row}`);
   }
   const row = phases.last;
-  const [all, electronic] = ['B', 'C'].map((column) => `${column}${first}:${column}${first + 2}`);
+  const [all, electronic] = ['C', 'D'].map((column) => `${column}${first}:${column}${first + 2}`);
   const apart = `MAX(${all})-MIN(${all})`;
   cells[`A${row}`] = { ...words('Neutral at most'), note: neutralNote };
-  cells[`B${row}`] = amps(
-    `=NEUTRALAMPS(D${first},D${first + 1},D${first + 2})+${settings.neutralShare}*SUM(${electronic})`,
+  cells[`C${row}`] = amps(
+    `=NEUTRALAMPS(E${first},E${first + 1},E${first + 2})+${settings.neutralShare}*SUM(${electronic})`,
   );
-  cells[`C${row}`] = {
+  cells[`B${row}`] = {
     typed:
       `=IF(MAX(${all})=0,"no load yet",IF(${apart}<=MAX(${all})/5,"the phases are balanced",` +
-      `"the fullest phase carries "&ROUND(${apart},1)&" A more than the emptiest"))`,
+      `"fullest phase "&ROUND(${apart},1)&" A above the emptiest"))`,
     quantity: 'text',
   };
   return cells;
@@ -58,18 +59,18 @@ const neutralNote =
 /** What a generator would have to give. */
 export function supplyTable(): Cells {
   const row = supply.first;
-  const watts = `SUMPRODUCT(${down('B', loads)},${down('C', loads)})`;
+  const watts = `SUMPRODUCT(${down('D', loads)},${down('E', loads)})`;
   const { volts, headroom } = settings;
   return {
     [`A${supply.head}`]: heading('Generator'),
     [`A${row}`]: words('Ours draw'),
-    [`B${row}`]: { typed: `=${watts}`, quantity: 'power' },
-    [`C${row}`]: { typed: `=SUM(${down('G', loads)})*${volts}`, quantity: 'apparentPower' },
+    [`C${row}`]: { typed: `=${watts}`, quantity: 'power' },
+    [`D${row}`]: { typed: `=SUM(${down('G', loads)})*${volts}`, quantity: 'apparentPower' },
     [`A${row + 1}`]: words('One phase, with headroom'),
-    [`C${row + 1}`]: { typed: `=C${row}*(1+${headroom})`, quantity: 'apparentPower' },
+    [`D${row + 1}`]: { typed: `=D${row}*(1+${headroom})`, quantity: 'apparentPower' },
     [`A${row + 2}`]: words('Three phases, as they are loaded'),
-    [`C${row + 2}`]: {
-      typed: `=3*MAX(${lines.map((line) => `SUMIF(${down('F', loads)},"${line}",${down('G', loads)})`).join(',')})*${volts}*(1+${headroom})`,
+    [`D${row + 2}`]: {
+      typed: `=3*MAX(${lines.map((line) => `SUMIF(${down('C', loads)},"${line}",${down('G', loads)})`).join(',')})*${volts}*(1+${headroom})`,
       quantity: 'apparentPower',
     },
   };
@@ -87,24 +88,24 @@ function leadRow(row: number, planned: PlannedLead | undefined): Cells {
   const name = `A${row}`;
   return {
     [name]: choice(planned?.name ?? '', 'text'),
-    [`B${row}`]: choice(planned?.amps ?? '', 'current'),
-    [`C${row}`]: choice(planned?.length ?? '', 'length'),
-    [`D${row}`]: choice(planned?.section ?? '', 'conductorArea'),
-    [`E${row}`]: {
-      typed: once(name, `VOLTDROP(B${row},C${row},D${row})`),
+    [`C${row}`]: choice(planned?.amps ?? '', 'current'),
+    [`D${row}`]: choice(planned?.length ?? '', 'length'),
+    [`E${row}`]: choice(planned?.section ?? '', 'conductorArea'),
+    [`F${row}`]: {
+      typed: once(name, `VOLTDROP(C${row},D${row},E${row})`),
       quantity: 'voltage',
       decimals: 1,
     },
-    [`F${row}`]: { typed: once(name, `E${row}/${volts}`), quantity: 'share', decimals: 1 },
-    [`G${row}`]: {
-      typed: once(name, `${volts}-E${row}`),
+    [`G${row}`]: { typed: once(name, `F${row}/${volts}`), quantity: 'share', decimals: 1 },
+    [`H${row}`]: {
+      typed: once(name, `${volts}-F${row}`),
       quantity: 'voltage',
       decimals: 0,
     },
-    [`H${row}`]: {
+    [`B${row}`]: {
       typed: once(
         name,
-        `IF(F${row}>${drop},"too much: shorter, thicker or less on it","within what is allowed")`,
+        `IF(G${row}>${drop},"too much: shorter, thicker or less on it","within what is allowed")`,
       ),
       quantity: 'text',
     },
@@ -114,13 +115,13 @@ function leadRow(row: number, planned: PlannedLead | undefined): Cells {
 export const leadTable = (planned: readonly PlannedLead[]): Cells => ({
   ...captionRow(leads.head, [
     heading('Lead'),
+    heading('In words'),
     numberHeading('Carries'),
     numberHeading('Length'),
     numberHeading('Section'),
     numberHeading('Lost'),
     numberHeading('of the mains'),
     numberHeading('Arrives'),
-    heading('In words'),
   ]),
   ...Object.assign(
     {},
@@ -140,6 +141,7 @@ export interface PlannedBattery {
 export const batteryTable = (planned: readonly PlannedBattery[]): Cells => ({
   ...captionRow(batteries.head, [
     heading('On battery'),
+    words(''),
     numberHeading('Battery'),
     numberHeading('Draws'),
     numberHeading('Efficiency'),
@@ -152,11 +154,11 @@ export const batteryTable = (planned: readonly PlannedBattery[]): Cells => ({
       const { name = '', energy = '', watts = '', efficiency = '' } = planned[index] ?? {};
       return {
         [`A${row}`]: choice(name, 'text'),
-        [`B${row}`]: choice(energy, 'energy'),
-        [`C${row}`]: choice(watts, 'power'),
-        [`D${row}`]: choice(efficiency, 'share'),
-        [`E${row}`]: {
-          typed: once(`A${row}`, `BATTERYHOURS(B${row},C${row},D${row})`),
+        [`C${row}`]: choice(energy, 'energy'),
+        [`D${row}`]: choice(watts, 'power'),
+        [`E${row}`]: choice(efficiency, 'share'),
+        [`F${row}`]: {
+          typed: once(`A${row}`, `BATTERYHOURS(C${row},D${row},E${row})`),
           quantity: 'duration',
           decimals: 1,
         },
