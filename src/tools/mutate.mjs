@@ -4,13 +4,15 @@ import { join, relative } from 'node:path';
 import { parseArgs } from 'node:util';
 import { Stryker } from '@stryker-mutator/core';
 import { commit } from './machine.mjs';
-import { groups, joined, open, pageOf, sums } from './mutation/record.mjs';
+import { keeper } from './mutation/keeper.mjs';
+import { joined, open, pageOf, sums } from './mutation/record.mjs';
 import { root } from './root.mjs';
 
 /**
  * Changes functions/ in one place after the other and looks whether a test notices. What is known
  * is kept in tests/bench/mutants.json, file by file, and said in tests/bench/MUTATION.md, with the
  * reason for each survivor from tests/bench/survivors.json.
+ * It may be broken off: the files that it was through with are kept.
  * Given paths (`'functions/stops/*.ts'`), tries only those and keeps the rest of what it knows. With
  * `--share 0.25 --seed 7` it tries a quarter of their functions, drawn by that seed. With `--page`
  * it tries nothing and writes the page anew.
@@ -40,17 +42,19 @@ const record = 'tests/bench/mutants.json';
 const reasons = JSON.parse(readFileSync('tests/bench/survivors.json', 'utf8'));
 /** @type {Known} */
 const before = existsSync(record) ? JSON.parse(readFileSync(record, 'utf8')) : {};
+/** Those with something to change: not lists and types alone. */
 const files = readdirSync('functions', { recursive: true, encoding: 'utf8' })
   .map((file) => `functions/${file.replaceAll('\\', '/')}`)
   .filter((file) => file.endsWith('.ts') && !/^functions\/(all\.ts|data\/)/.test(file))
+  .filter((file) => /=>|\bfunction\b/.test(readFileSync(file, 'utf8')))
   .sort();
 
-/** @param {readonly string[]} wanted @returns {Promise<readonly Mutant[]>} */
+/** @param {readonly string[]} wanted */
 async function tryMutants(wanted) {
-  return new Stryker({
+  await new Stryker({
     mutate: [...wanted, '!functions/data/**', '!functions/all.ts'],
     testRunner: 'in-one-process',
-    plugins: ['./src/tools/mutation/runner.mjs', './src/tools/mutation/ignore.mjs'],
+    plugins: ['runner', 'ignore', 'keeper'].map((name) => `./src/tools/mutation/${name}.mjs`),
     maxTestRunnerReuse: 500,
     ignorers: ['words-and-proofs'],
     // What runs once when a file loads: each would cost a run of every test.
@@ -58,9 +62,11 @@ async function tryMutants(wanted) {
     ignorePatterns: ['/dist', '/dist-tests', '/public', '/templates', '/coverage'],
     tempDirName: 'coverage/mutation',
     concurrency: 1,
-    timeoutMS: 120_000,
+    // Endless loops are told by how often they come round: no clock counts a busy machine as a kill.
+    timeoutMS: 3_600_000,
+    dryRunTimeoutMinutes: 600,
     disableTypeChecks: 'functions/**/*.ts',
-    reporters: ['progress-append-only'],
+    reporters: ['progress-append-only', 'keeper'],
     allowConsoleColors: false,
   }).runMutationTest();
 }
@@ -83,16 +89,14 @@ const isKilled = (/** @type {Mutant} */ { status }) => status === 'Killed' || st
 const isTried = (/** @type {Mutant} */ { status }) =>
   status !== 'Ignored' && status !== 'CompileError';
 
-/** @param {readonly Mutant[]} results @param {string} at the commit @returns {Known} */
-function foundIn(results, at) {
+/** @param {readonly Mutant[]} mutants of one file @param {string} at the commit @returns {Known} */
+function foundIn(mutants, at) {
+  const tried = mutants.filter(isTried);
+  const survivors = tried.filter((mutant) => !isKilled(mutant)).map(changeIn);
+  const counts = { mutants: tried.length, killed: tried.length - survivors.length };
   const run = { commit: at, seed: Number(asked.seed), share: Number(asked.share) };
   return Object.fromEntries(
-    groups(results, fileOf).map(([file, mutants]) => {
-      const tried = mutants.filter(isTried);
-      const survivors = tried.filter((mutant) => !isKilled(mutant)).map(changeIn);
-      const counts = { mutants: tried.length, killed: tried.length - survivors.length };
-      return [file, { ...run, ...counts, survivors }];
-    }),
+    mutants.slice(0, 1).map((mutant) => [fileOf(mutant), { ...run, ...counts, survivors }]),
   );
 }
 
@@ -110,17 +114,28 @@ function changedSince(known) {
   );
 }
 
-const at = commit('functions', 'tests/unit/functions', 'tests/standards', 'src/tools/mutation');
-const found = asked.page
-  ? {}
-  : foundIn(await tryMutants(paths.length > 0 ? paths : ['functions/**/*.ts']), at);
-const there = Object.entries(joined(before, found)).filter(([file]) => files.includes(file));
-const known = Object.fromEntries(there);
-const now = { files, changed: changedSince(known) };
-
 const { format } = await import('prettier');
-writeFileSync(record, await format(JSON.stringify(known), { parser: 'json', printWidth: 100 }));
-writeFileSync(page, await format(pageOf(known, reasons, now), { parser: 'markdown' }));
+
+/** @param {Known} known */
+async function write(known) {
+  const now = { files, changed: changedSince(known) };
+  writeFileSync(record, await format(JSON.stringify(known), { parser: 'json', printWidth: 100 }));
+  writeFileSync(page, await format(pageOf(known, reasons, now), { parser: 'markdown' }));
+}
+
+let known = Object.fromEntries(Object.entries(before).filter(([file]) => files.includes(file)));
+if (!asked.page) {
+  const at = commit('functions', 'tests/unit/functions', 'tests/standards', 'src/tools/mutation');
+  let writing = Promise.resolve();
+  keeper.told = (mutants) => {
+    known = joined(known, foundIn(mutants, at));
+    const soFar = known;
+    writing = writing.then(() => write(soFar));
+  };
+  await tryMutants(paths.length > 0 ? paths : ['functions/**/*.ts']);
+  await writing;
+}
+await write(known);
 
 const { mutants, killed } = sums(Object.values(known));
 const share = killed / mutants;

@@ -18,7 +18,7 @@ import { table } from '../machine.mjs';
  */
 
 const percent = (/** @type {number} */ part, /** @type {number} */ whole) =>
-  `${((100 * part) / whole).toFixed(1)} %`;
+  whole === 0 ? 'none' : `${((100 * part) / whole).toFixed(1)} %`;
 const inTable = (/** @type {string} */ text) =>
   text.replaceAll('|', String.raw`\|`).replaceAll(/\s+/g, ' ');
 
@@ -26,7 +26,7 @@ const inTable = (/** @type {string} */ text) =>
  * What belongs together, each group by its key. @template T
  * @param {readonly T[]} all @param {(one: T) => string} keyOf @returns {[key: string, group: T[]][]}
  */
-export function groups(all, keyOf) {
+function groups(all, keyOf) {
   /** @type {Map<string, T[]>} */
   const found = new Map();
   for (const one of all) {
