@@ -5,6 +5,7 @@ import { bar } from './english/bar.ts';
 import { book } from './english/book.ts';
 import { bookFile } from './english/bookFile.ts';
 import { check } from './english/check.ts';
+import { choose } from './english/choose.ts';
 import { commands } from './english/commands.ts';
 import { comparison } from './english/comparison.ts';
 import { contents } from './english/contents.ts';
@@ -34,6 +35,7 @@ import { print } from './english/print.ts';
 import { quantity } from './english/quantity.ts';
 import { reference } from './english/reference.ts';
 import { remarks } from './english/remarks.ts';
+import { set } from './english/set.ts';
 import { settings } from './english/settings.ts';
 import { sheet } from './english/sheet.ts';
 import { shelf } from './english/shelf.ts';
@@ -54,6 +56,7 @@ export const english = {
   book,
   bookFile,
   check,
+  choose,
   commands,
   comparison,
   contents,
@@ -83,6 +86,7 @@ export const english = {
   quantity,
   reference,
   remarks,
+  set,
   settings,
   sheet,
   shelf,

@@ -10,6 +10,11 @@ export interface Drawing {
   readonly width: number;
   readonly height: number;
   readonly children: readonly Drawn[];
+  /** Where what can be moved stands, in CSS pixels, and how many of them a metre is. */
+  readonly held?: {
+    readonly metre: number;
+    readonly hands: readonly { readonly id: string; readonly x: number; readonly y: number }[];
+  };
 }
 
 /** `tag` with attributes and children; what is empty or false among the children is left out. */

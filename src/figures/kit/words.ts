@@ -99,6 +99,17 @@ export function shortened(text: string, width: number, size: number): string {
   return `${signs.join('').trimEnd()}…`;
 }
 
+/** The text in lines no wider than this, broken between words. */
+export function wrapped(text: string, width: number, size: number): readonly string[] {
+  const lines: string[] = [];
+  for (const word of text.split(' ')) {
+    const longer = `${lines.at(-1) ?? ''} ${word}`.trim();
+    if (lines.length > 0 && widthOf(longer, size) <= width) lines[lines.length - 1] = longer;
+    else lines.push(word);
+  }
+  return lines;
+}
+
 /** "one, two and three". */
 export function listed(parts: readonly string[]): string {
   return words.figures.listed(parts);

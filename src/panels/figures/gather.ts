@@ -2,7 +2,8 @@ import type { Block, Datum, Given } from '../../figures/figure.ts';
 import { kindOf } from '../../figures/kinds.ts';
 import { isError } from '../../../functions/values.ts';
 import { figuresOn, type Figure } from '../../book/figures.ts';
-import { layoutOf } from '../../book/look.ts';
+import { addressAt, cellAtSpot, layoutOf } from '../../book/look.ts';
+import { fixturesIn } from '../../files/photometric/shelf.ts';
 import type { CellPlace, Engine } from '../../engine/types.ts';
 import type { Reference } from '../../formula/types.ts';
 import { extentOf, type Extent } from '../../formula/write.ts';
@@ -11,7 +12,7 @@ import type { FigureView } from './seam.ts';
 import { words } from '../../words/words.ts';
 
 /** A range reaches no farther than this: a figure of more is no picture. */
-const most = { rows: 2000, columns: 8 };
+const most = { rows: 2000, columns: 60 };
 
 /** The figures of a sheet with what their cells come to now. */
 export function figuresView(look: Look, sheet: string): readonly FigureView[] {
@@ -40,15 +41,16 @@ function givenTo(look: Look, figure: Figure): Given {
     document.sheet(figure.sheet)?.properties.tolerance ?? document.settings.tolerance;
   const kind = kindOf(figure.kind);
   const inputs = Object.fromEntries(
-    (kind?.inputs ?? []).flatMap(({ name, quantities }): (readonly [string, Block])[] => {
+    (kind?.inputs ?? []).flatMap(({ name, quantities, wide }): (readonly [string, Block])[] => {
       const range = extent(look, figure, name);
-      if (range) return [[name, blockOf(look, range)]];
+      if (range) return [[name, blockOf(look, range, wide)]];
       const value = figure.values[name];
       const [quantity] = quantities ?? [];
       return value === undefined ? [] : [[name, [[{ value, ...(quantity && { quantity }) }]]]];
     }),
   );
-  return { writing, tolerance, inputs, options: figure.options };
+  const fixtures = fixturesIn(document);
+  return { writing, tolerance, fixtures, inputs, options: figure.options };
 }
 
 /** Where an input lies now; a name is looked up as a formula would. */
@@ -62,25 +64,31 @@ function meant(document: Look['document'], reference: Reference): Reference {
   return document.named(reference.name)?.formula.references[0] ?? { kind: 'lost' };
 }
 
-function blockOf({ document, engine }: Look, { sheet, top, left, bottom, right }: Extent): Block {
+function blockOf(
+  { document, engine }: Look,
+  { sheet, top, left, bottom, right }: Extent,
+  wide = most.columns,
+): Block {
   const used = document.sheet(sheet);
   const last = {
     row: Math.min(bottom, (used?.rows.length ?? 0) - 1, top + most.rows - 1),
-    column: Math.min(right, (used?.columns.length ?? 0) - 1, left + most.columns - 1),
+    column: Math.min(right, (used?.columns.length ?? 0) - 1, left + wide - 1),
   };
   const rows: Datum[][] = [];
   for (let row = top; row <= last.row; row += 1) {
     const data: Datum[] = [];
     for (let column = left; column <= last.column; column += 1)
-      data.push(datumAt(engine, { sheet, row, column }));
+      data.push(datumAt(document, engine, { sheet, row, column }));
     rows.push(data);
   }
   return rows;
 }
 
-function datumAt(engine: Engine, place: CellPlace): Datum {
+function datumAt(document: Look['document'], engine: Engine, place: CellPlace): Datum {
   const value = engine.valueOf(place);
   const quantity = engine.quantityOf(place);
-  if (!isError(value)) return { value, ...(quantity && { quantity }) };
-  return { value: null, reason: value.message, ...(value.waiting && { waits: true }) };
+  const formula = cellAtSpot(document, place)?.content.kind === 'formula';
+  const cell = { at: addressAt(place), ...(formula && { formula: true as const }) };
+  if (!isError(value)) return { value, ...(quantity && { quantity }), ...cell };
+  return { value: null, reason: value.message, ...(value.waiting && { waits: true }), ...cell };
 }

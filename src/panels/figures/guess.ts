@@ -1,6 +1,7 @@
 import type { FigureKind, Input } from '../../figures/figure.ts';
 import { columnCaption, rowCaption } from '../../check/captions.ts';
 import type { SheetSelection } from '../../session/session.ts';
+import { cellAtSpot } from '../../book/look.ts';
 import { blockAddress } from '../views/address.ts';
 import type { Look } from '../views/look.ts';
 
@@ -30,16 +31,30 @@ export function guessed(
   const taken = new Set<number>();
   const fields: Record<string, string> = {};
   for (const input of kind.inputs) {
-    const address =
-      input.shape === 'rows'
-        ? columnFor(look, input, table, taken)
-        : input.shape === 'single'
-          ? cellFor(look, input, table)
-          : undefined;
+    const address = finders[input.shape]?.(look, input, table, taken);
     if (address !== undefined) fields[input.name] = address;
   }
   return fields;
 }
+
+const finders: Partial<
+  Record<
+    Input['shape'],
+    (look: Look, input: Input, table: Table, taken: Set<number>) => string | undefined
+  >
+> = {
+  rows: columnFor,
+  single: cellFor,
+  table: tableFor,
+  grid: (_look, _input, { top, bottom, columns }) =>
+    bottom > top && columns.length > 1
+      ? blockAddress(
+          { row: top, column: columns[0] ?? 0 },
+          { row: bottom, column: columns.at(-1) ?? 0 },
+          'cells',
+        )
+      : undefined,
+};
 
 /** What is selected, or the rows around a single cell that have words in front as it has. */
 function tableOf({ document }: Look, sheet: string, { ranges, focus }: SheetSelection): Table {
@@ -109,6 +124,31 @@ function fits(
     } else if (typeof value === 'number' && quantity && quantities.includes(quantity)) return true;
   }
   return false;
+}
+
+/** The rows under a heading whose first column is called so, as far down as that column is written. */
+function tableFor({ document }: Look, { captions = [], wide = 1 }: Input, { sheet }: Table) {
+  const used = document.sheet(sheet);
+  const textAt = (row: number, column: number): string => {
+    const content = cellAtSpot(document, { sheet, row, column })?.content;
+    return content?.kind === 'text' ? content.text.trim() : '';
+  };
+  const isWritten = (row: number, column: number) =>
+    (cellAtSpot(document, { sheet, row, column })?.content.kind ?? 'blank') !== 'blank';
+  const columns = used?.columns.length ?? 0;
+  for (const pattern of captions)
+    for (let row = 0; row < Math.min(looked, used?.rows.length ?? 0); row += 1)
+      for (let column = 0; column < columns; column += 1) {
+        if (!pattern.test(textAt(row, column)) || textAt(row, column + 1) === '') continue;
+        let bottom = row;
+        while (isWritten(bottom + 1, column)) bottom += 1;
+        let right = column;
+        while (right + 1 < Math.min(column + wide, columns) && textAt(row, right + 1) !== '')
+          right += 1;
+        if (bottom > row)
+          return blockAddress({ row: row + 1, column }, { row: bottom, column: right }, 'cells');
+      }
+  return undefined;
 }
 
 /** A cell of the meant row under a fitting heading, else one with a fitting label beside it. */

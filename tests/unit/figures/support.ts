@@ -1,3 +1,4 @@
+import { exampleFixtures } from '../../../functions/fixture/exampleFixtures.ts';
 import { defaultWriting } from '../../../functions/quantities/settings.ts';
 import type { QuantityName } from '../../../functions/quantities/names.ts';
 import type { Block, Datum, Given, Made, Undrawn } from '../../../src/figures/figure.ts';
@@ -26,6 +27,7 @@ export function make(kind: string, given: Partial<Given>): Made | Undrawn {
   return found.make({
     writing: defaultWriting,
     tolerance: 1 / 4,
+    fixtures: exampleFixtures,
     inputs: {},
     options: {},
     ...given,
@@ -39,8 +41,8 @@ export function made(kind: string, given: Partial<Given>): Made {
 }
 
 export const drawnAt = (figure: Made, width = 800, letters = 13): Drawn => {
-  const { children, ...size } = figure.draw(fileTheme, { width, letters });
-  return { tag: 'svg', attributes: size, children };
+  const { children, width: wide, height } = figure.draw(fileTheme, { width, letters });
+  return { tag: 'svg', attributes: { width: wide, height }, children };
 };
 
 /** Every element of a drawing, parents before children. */
