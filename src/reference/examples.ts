@@ -31,10 +31,13 @@ const isList = (given: Given): given is List => Array.isArray(given) && !isTable
 /** An example of a definition as a person would type it, and what the cell then shows. */
 export function writeExample(definition: AnyDefinition, example: Example): WrittenExample {
   const cells: { range: string; holds: string }[] = [];
+  // Several tables stand one below the other.
+  let rowsTaken = 0;
   const texts = example.args.map((given, index) => {
     if (isTable(given)) {
       const last = String.fromCharCode(64 + Math.max(...given.map((row) => row.length)));
-      const range = `A1:${last}${String(given.length)}`;
+      const range = `A${String(rowsTaken + 1)}:${last}${String(rowsTaken + given.length)}`;
+      rowsTaken += given.length;
       const rows = given.map((row) => row.map((value) => (value === null ? 'empty' : held(value))));
       cells.push({ range, holds: rows.map((row) => row.join(', ')).join('; ') });
       return range;
