@@ -1,14 +1,11 @@
 import type { Refusal } from '../book/types.ts';
 import type { ExchangeAnswer, ExchangeTask } from './exchange.worker.ts';
+import { longWork, type LongWork } from './long-work.ts';
 import { words } from '../words/words.ts';
 
 type Finished = Exclude<ExchangeAnswer, { kind: 'progress' | 'refused' }>;
 
-/** Work on a thread of its own, which ends with it. */
-export interface Exchanging<Result> {
-  readonly result: Promise<Result | Refusal>;
-  cancel(): void;
-}
+export type Exchanging<Result> = LongWork<Result | Refusal>;
 
 type ResultOf<Task extends ExchangeTask> = Task extends { kind: 'read' }
   ? Extract<Finished, { kind: 'read' }>
@@ -26,21 +23,9 @@ export function exchange<Task extends ExchangeTask>(
   progress: (share: number) => void,
 ): Exchanging<ResultOf<Task>> {
   const worker = new Worker(new URL('./exchange.worker.ts', import.meta.url), { type: 'module' });
-  let stop = (): void => undefined;
-  const result = new Promise<ResultOf<Task> | Refusal>((resolve) => {
-    const end = (outcome: ResultOf<Task> | Refusal) => {
-      worker.terminate();
-      resolve(outcome);
-    };
-    stop = () => end(stopped);
-    worker.addEventListener('message', ({ data }: MessageEvent<ExchangeAnswer>) => {
-      if (data.kind === 'progress') progress(data.share);
-      else if (data.kind === 'refused') end({ ok: false, reason: data.reason });
-      // The worker answers each task with its own kind of result.
-      else end(data as ResultOf<Task>);
-    });
-    worker.addEventListener('error', () => end(failed));
-    worker.postMessage(task);
-  });
-  return { result, cancel: () => stop() };
+  // The worker answers each task with its own kind of result, or refuses it.
+  return longWork<ExchangeAnswer, Refusal>(worker, task, progress, {
+    stopped,
+    failed,
+  }) as Exchanging<ResultOf<Task>>;
 }

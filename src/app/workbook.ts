@@ -18,7 +18,7 @@ import { at, over, type SessionState } from '../session/session.ts';
 import type { Action } from './actions.ts';
 import type { Desk } from './desk.ts';
 import { findNext } from './find.ts';
-import { placeNamed } from './go-to.ts';
+import { placeNamed } from '../panels/views/place-named.ts';
 import type { GridHand } from './grid-hand.ts';
 import type { Notices } from './notices.ts';
 import type { Updates } from './offline/updates.ts';

@@ -1,9 +1,9 @@
-import { readAddress } from '../book/look.ts';
-import type { Document } from '../book/types.ts';
-import { splitSheetPrefix } from '../formula/sheetprefix.ts';
-import { firstExtent, targetOf } from '../panels/views/extents.ts';
-import type { Target } from '../panels/workbook.ts';
-import { words } from '../words/words.ts';
+import { readAddress } from '../../book/look.ts';
+import type { Document } from '../../book/types.ts';
+import { splitSheetPrefix } from '../../formula/sheetprefix.ts';
+import { firstExtent, targetOf } from './extents.ts';
+import type { Target } from '../workbook.ts';
+import { words } from '../../words/words.ts';
 
 /** What was written in the name box as a place in the book; a sentence if it names none. */
 export function placeNamed(
