@@ -4,6 +4,7 @@ import type { CallSettings } from './arguments/slot.ts';
 import type { AnyDefinition } from './define.ts';
 import type { Ephemeris } from './ephemeris.ts';
 import type { Fixtures } from './fixture/fixture.ts';
+import type { Spectra } from './spectrum/spectra.ts';
 import { isError, refuse, type Argument, type FunctionError, type Value } from './values.ts';
 
 export { readArguments } from './arguments/readArguments.ts';
@@ -12,7 +13,9 @@ export type { CallSettings } from './arguments/slot.ts';
 type Run = (...handed: unknown[]) => Value | FunctionError;
 type RunUnder = (sky: Ephemeris, ...handed: unknown[]) => Value | FunctionError;
 type RunWith = (fixtures: Fixtures, ...handed: unknown[]) => Value | FunctionError;
+type RunFrom = (spectra: Spectra, ...handed: unknown[]) => Value | FunctionError;
 type Remark = (fixtures: Fixtures, ...handed: unknown[]) => string | undefined;
+type RemarkFrom = (spectra: Spectra, ...handed: unknown[]) => string | undefined;
 
 /** A function of the library, ready to be called many times. */
 export type Prepared = (args: readonly Argument[], settings: CallSettings) => Value | FunctionError;
@@ -45,9 +48,11 @@ function bind(definition: AnyDefinition): Prepared {
   const run = definition.run as Run;
   const runUnder = definition.runUnder as RunUnder | undefined;
   const runWith = definition.runWith as RunWith | undefined;
+  const runFrom = definition.runFrom as RunFrom | undefined;
   const readers = parameters.map(plainReader);
 
-  function answer(handed: readonly unknown[], { ephemeris, fixtures }: CallSettings) {
+  function answer(handed: readonly unknown[], { ephemeris, fixtures, spectra }: CallSettings) {
+    if (runFrom && spectra) return runFrom(spectra, ...handed);
     if (runUnder && ephemeris) return runUnder(ephemeris, ...handed);
     return runWith && fixtures ? runWith(fixtures, ...handed) : run(...handed);
   }
@@ -100,7 +105,11 @@ export function cautionOn(
   settings: CallSettings,
 ): string | undefined {
   const remark = definition.remark as Remark | undefined;
-  if (!remark || !settings.fixtures) return undefined;
+  const remarkFrom = definition.remarkFrom as RemarkFrom | undefined;
+  const { fixtures, spectra } = settings;
+  if (!(remark && fixtures) && !(remarkFrom && spectra)) return undefined;
   const handed = readArguments(definition, args, settings);
-  return isError(handed) ? undefined : remark(settings.fixtures, ...handed);
+  if (isError(handed)) return undefined;
+  if (remarkFrom && spectra) return remarkFrom(spectra, ...handed);
+  return remark && fixtures && remark(fixtures, ...handed);
 }

@@ -3,6 +3,7 @@ import type { Ephemeris } from './ephemeris.ts';
 import type { Fixtures } from './fixture/fixture.ts';
 import type { QuantityName } from './quantities/names.ts';
 import type { SourceName } from './sources.ts';
+import type { Spectra } from './spectrum/spectra.ts';
 import type { FunctionError, In, Measured, TableRow, Value } from './values.ts';
 
 /**
@@ -150,17 +151,26 @@ export interface Definition<
   readonly runUnder?: (sky: Ephemeris, ...args: ArgumentsOf<P>) => Returned<R> | FunctionError;
   /** For what reads fixtures by name: called instead of `run` where the caller brings fixtures. */
   readonly runWith?: (fixtures: Fixtures, ...args: ArgumentsOf<P>) => Returned<R> | FunctionError;
+  /** For what reads spectra by name: called instead of `run` where the caller brings spectra. */
+  readonly runFrom?: (spectra: Spectra, ...args: ArgumentsOf<P>) => Returned<R> | FunctionError;
   /** What people should know of a result that is given all the same, a sentence. */
   readonly remark?: (fixtures: Fixtures, ...args: ArgumentsOf<P>) => string | undefined;
+  /** The same for what reads spectra. */
+  readonly remarkFrom?: (spectra: Spectra, ...args: ArgumentsOf<P>) => string | undefined;
 }
 
 /** A definition whose argument types have been forgotten, as the catalogue holds it. */
-export type AnyDefinition = Omit<Definition, 'run' | 'runUnder' | 'runWith' | 'remark' | 'laws'> & {
+export type AnyDefinition = Omit<
+  Definition,
+  'run' | 'runUnder' | 'runWith' | 'runFrom' | 'remark' | 'remarkFrom' | 'laws'
+> & {
   readonly laws?: Readonly<Record<string, (...args: never[]) => boolean>>;
   readonly run: (...args: never[]) => Value | FunctionError;
   readonly runUnder?: (sky: Ephemeris, ...args: never[]) => Value | FunctionError;
   readonly runWith?: (fixtures: Fixtures, ...args: never[]) => Value | FunctionError;
+  readonly runFrom?: (spectra: Spectra, ...args: never[]) => Value | FunctionError;
   readonly remark?: (fixtures: Fixtures, ...args: never[]) => string | undefined;
+  readonly remarkFrom?: (spectra: Spectra, ...args: never[]) => string | undefined;
 };
 
 /**

@@ -73,6 +73,25 @@ export const sources = {
     title: 'ISO/CIE 11664-1:2019, Colorimetry. CIE standard colorimetric observers.',
     kind: 'standard',
   },
+  'CIE 13.3': {
+    title:
+      'CIE 13.3-1995, Method of measuring and specifying colour rendering properties of light sources.',
+    kind: 'standard',
+  },
+  'SMPTE ST 2122': {
+    title:
+      'SMPTE ST 2122:2020, Spectral similarity index (SSI); the calculation as open-source colour libraries carry it.',
+    kind: 'standard',
+  },
+  'EBU Tech 3355': {
+    title:
+      'EBU Tech 3355 (2017), Method for the assessment of the colorimetric properties of luminaires: TLCI-2012.',
+    kind: 'standard',
+  },
+  'ISO 11664-6': {
+    title: 'ISO/CIE 11664-6:2014, Colorimetry. CIEDE2000 colour-difference formula.',
+    kind: 'standard',
+  },
   'Ohno 2013': {
     title:
       'Y. Ohno, Practical use and calculation of CCT and Duv, LEUKOS 10 (2014) 47–55, online 2013.',

@@ -2,6 +2,7 @@ import type { BookDefaults, Parameter } from '../define.ts';
 import type { Ephemeris } from '../ephemeris.ts';
 import type { Fixtures } from '../fixture/fixture.ts';
 import type { WritingSettings } from '../quantities/settings.ts';
+import type { Spectra } from '../spectrum/spectra.ts';
 import { refuse, type FunctionError, type Value } from '../values.ts';
 
 /** What a call falls back on, and how texts are read. */
@@ -12,6 +13,8 @@ export interface CallSettings {
   readonly ephemeris?: Ephemeris;
   /** Fixtures by name; functions that need them say so when they are missing. */
   readonly fixtures?: Fixtures;
+  /** Spectra by name; a name is looked up nowhere when they are missing. */
+  readonly spectra?: Spectra;
 }
 
 /** Where an argument goes: which parameter of which function. */

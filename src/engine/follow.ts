@@ -1,3 +1,4 @@
+import type { AnyDefinition } from '../../functions/define.ts';
 import { catalogue } from '../../functions/index.ts';
 import { cellAt, placeAt, spotOf } from '../book/look.ts';
 import type { Change, Effect, Id, LinesEffect } from '../book/types.ts';
@@ -22,8 +23,8 @@ export function follow(model: Model, { effects }: Change): Recalculated {
     model.build();
     return everything;
   }
-  const shelved = effects.some(isFixtures);
-  if (shelved) model.forgetSettings();
+  const shelved = effects.flatMap(readersOf);
+  if (shelved.length > 0) model.forgetSettings();
   const shift = effects.find(isShift);
   const touched = touchedBy(model, effects, shift);
   if (touched.size > muchCells && touched.size > muchShare * cellCount(model)) {
@@ -32,7 +33,7 @@ export function follow(model: Model, { effects }: Change): Recalculated {
   }
   const runs = effects.filter(isRun);
   const reread = rereadQuantities(model, effects, runs.length > 0);
-  const readers = shelved ? [...fixtureReaders(model)] : [];
+  const readers = shelved.flatMap((reads) => [...shelfReaders(model, reads)]);
   const cells = recalculate(model, runs, touched, reread, readers);
   if (shift) return everything;
   const read = reread === 'all' ? reread : reread.read;
@@ -117,20 +118,28 @@ function needsBuild(model: Model, effect: Effect): boolean {
   return effect.kind === 'sheetAdded' || effect.kind === 'sheetRemoved' || effect.kind === 'name';
 }
 
-function isFixtures(effect: Effect): boolean {
-  return effect.kind === 'shelf' && effect.shelf === 'fixtures';
+/** Functions that look things up on a shelf: a formula with one of them is to be worked out anew. */
+const reads = {
+  fixtures: calling(({ runWith }) => runWith !== undefined),
+  spectra: calling(({ runFrom }) => runFrom !== undefined),
+};
+
+function calling(whether: (definition: AnyDefinition) => boolean): RegExp {
+  const names = catalogue.flatMap((one) => (whether(one) ? [one.name] : []));
+  return new RegExp(`\\b(?:${names.join('|')})\\(`);
 }
 
-const readsFixtures = new RegExp(
-  `\\b(?:${catalogue.flatMap(({ name, runWith }) => (runWith ? [name] : [])).join('|')})\\(`,
-);
+function readersOf(effect: Effect): readonly RegExp[] {
+  if (effect.kind !== 'shelf') return [];
+  return effect.shelf === 'fixtures' || effect.shelf === 'spectra' ? [reads[effect.shelf]] : [];
+}
 
-/** Cells that look up fixtures by name; names are written out in what the calculator reads. */
-function* fixtureReaders(model: Model): Iterable<CellKey> {
+/** Cells that look something up by name; names are written out in what the calculator reads. */
+function* shelfReaders(model: Model, looking: RegExp): Iterable<CellKey> {
   for (const sheet of model.document.sheets) {
     for (const { row, column, cell } of sheet.cells()) {
       if (cell.content.kind !== 'formula') continue;
-      if (readsFixtures.test(model.text(cell.content.formula, sheet.id)))
+      if (looking.test(model.text(cell.content.formula, sheet.id)))
         yield cellKey(sheet.id, row, column);
     }
   }

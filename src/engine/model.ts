@@ -39,14 +39,14 @@ export class Model {
   /** What functions on each sheet fall back on; other settings mean another build. */
   readonly #settings = new Map<Id, CallSettings>();
   readonly #context: CalculatorContext;
-  readonly #fixtures: EngineOptions['fixtures'];
+  readonly #shelves: Pick<EngineOptions, 'fixtures' | 'spectra'>;
   #calculator: HyperFormula | undefined;
   #numbers = new Map<Id, number>();
   #sheets: readonly Id[] = [];
 
-  constructor(document: Document, { clock, chance, fixtures }: EngineOptions) {
+  constructor(document: Document, { clock, chance, ...shelves }: EngineOptions) {
     this.document = document;
-    this.#fixtures = fixtures;
+    this.#shelves = shelves;
     this.resolver = new Resolver(document);
     this.quantities = new Quantities(document, this.resolver);
     const known = new Set<string>([...prepare()]);
@@ -100,13 +100,14 @@ export class Model {
     const known = this.#settings.get(sheet);
     if (known) return known;
     const { document } = this;
-    const fixtures = this.#fixtures?.(document);
-    const settings = callSettings(document.settings, document.sheet(sheet), fixtures);
+    const fixtures = this.#shelves.fixtures?.(document);
+    const spectra = this.#shelves.spectra?.(document);
+    const settings = callSettings(document.settings, document.sheet(sheet), fixtures, spectra);
     this.#settings.set(sheet, settings);
     return settings;
   }
 
-  /** The shelf of fixtures is another: what functions were handed no longer holds. */
+  /** The shelf of fixtures or of spectra is another: what functions were handed no longer holds. */
   forgetSettings(): void {
     this.#settings.clear();
   }

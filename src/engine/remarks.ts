@@ -15,8 +15,8 @@ export function remarksOn(
   for (const call of callsIn(tree)) {
     const definition = byName.get(call.name);
     if (!definition) continue;
-    const { name, parameters, remark } = definition;
-    if (remark) {
+    const { name, parameters, remark, remarkFrom } = definition;
+    if (remark ?? remarkFrom) {
       const args = call.arguments.map((node) => (node ? (valueOf(node) ?? blank) : undefined));
       const caution = cautionOn(definition, args, settings);
       if (caution !== undefined) remarks.push(caution);
@@ -33,8 +33,8 @@ export function remarksOn(
 }
 
 function mayRemark(name: string): boolean {
-  const { parameters = [], remark } = byName.get(name) ?? {};
-  return remark !== undefined || parameters.some(({ usual }) => usual);
+  const { parameters = [], remark, remarkFrom } = byName.get(name) ?? {};
+  return Boolean(remark ?? remarkFrom) || parameters.some(({ usual }) => usual);
 }
 
 /** Whether a formula has arguments for which a standard recommends a range, or may be cautioned. */

@@ -1,5 +1,6 @@
 import type { CallSettings } from '../../functions/call.ts';
 import type { Fixtures } from '../../functions/fixture/fixture.ts';
+import type { Spectra } from '../../functions/spectrum/spectra.ts';
 import { writingSettings } from '../book/settings.ts';
 import type { Settings, Sheet } from '../book/types.ts';
 import { ephemeris } from './ephemeris.ts';
@@ -9,6 +10,7 @@ export function callSettings(
   settings: Settings,
   sheet: Sheet | undefined,
   fixtures?: Fixtures,
+  spectra?: Spectra,
 ): CallSettings {
   const { receptor, domeConstant, flatConstant, continuousShare } = settings;
   return {
@@ -20,6 +22,7 @@ export function callSettings(
     },
     ephemeris,
     ...(fixtures && { fixtures }),
+    ...(spectra && { spectra }),
   };
 }
 

@@ -1,4 +1,5 @@
 import type { AnyDefinition } from '../../functions/define.ts';
+import type { Spectra } from '../../functions/spectrum/spectra.ts';
 import type { Fixtures } from '../../functions/fixture/fixture.ts';
 import type { QuantityName } from '../../functions/quantities/names.ts';
 import type { FunctionError } from '../../functions/values.ts';
@@ -91,4 +92,6 @@ export interface EngineOptions {
   readonly chance?: () => number;
   /** The fixtures on a book’s shelf, read; asked for again after each change of the shelf. */
   readonly fixtures?: (document: Document) => Fixtures;
+  /** The spectra on a book’s shelf, likewise. */
+  readonly spectra?: (document: Document) => Spectra;
 }

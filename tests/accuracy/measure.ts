@@ -3,6 +3,8 @@ import type { AnyDefinition } from '../../functions/define.ts';
 import type { Ephemeris } from '../../functions/ephemeris.ts';
 import { exampleFixtures } from '../../functions/fixture/exampleFixtures.ts';
 import type { Fixtures } from '../../functions/fixture/fixture.ts';
+import { exampleSpectra } from '../../functions/spectrum/exampleSpectra.ts';
+import type { Spectra } from '../../functions/spectrum/spectra.ts';
 import { isError, type FunctionError, type Value } from '../../functions/values.ts';
 import { ephemeris } from '../../src/engine/ephemeris.ts';
 import { sampleFor } from '../unit/functions/support/samples.ts';
@@ -83,12 +85,15 @@ function answer(definition: AnyDefinition, handed: readonly unknown[]): Value | 
   type Run = (...all: unknown[]) => Value | FunctionError;
   type RunUnder = (sky: Ephemeris, ...all: unknown[]) => Value | FunctionError;
   type RunWith = (fixtures: Fixtures, ...all: unknown[]) => Value | FunctionError;
-  const { run, runUnder, runWith } = definition as unknown as {
+  type RunFrom = (spectra: Spectra, ...all: unknown[]) => Value | FunctionError;
+  const { run, runUnder, runWith, runFrom } = definition as unknown as {
     run: Run;
     runUnder?: RunUnder;
     runWith?: RunWith;
+    runFrom?: RunFrom;
   };
   if (runWith) return runWith(exampleFixtures, ...handed);
+  if (runFrom) return runFrom(exampleSpectra, ...handed);
   return runUnder ? runUnder(ephemeris, ...handed) : run(...handed);
 }
 

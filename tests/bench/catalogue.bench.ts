@@ -7,6 +7,7 @@ import { byName, catalogue } from '../../functions/index.ts';
 import { usual } from '../../functions/usual.ts';
 import { isError, type Argument, type TableRow } from '../../functions/values.ts';
 import { exampleFixtures } from '../../functions/fixture/exampleFixtures.ts';
+import { exampleSpectra } from '../../functions/spectrum/exampleSpectra.ts';
 import { ephemeris } from '../../src/engine/ephemeris.ts';
 import { chance } from '../unit/functions/support/chance.ts';
 import { sampleFor } from '../unit/functions/support/samples.ts';
@@ -14,7 +15,7 @@ import { medianTime, type Row } from './bench.ts';
 
 export const name = 'Functions against a bare implementation of the same equation';
 
-const settings = { ...usual, ephemeris, fixtures: exampleFixtures };
+const settings = { ...usual, ephemeris, fixtures: exampleFixtures, spectra: exampleSpectra };
 const different = 64;
 
 function definitionOf(wanted: string): AnyDefinition {
@@ -137,10 +138,11 @@ async function wholeCatalogue(): Promise<Row> {
     const samples = samplesOf(definition);
     const asHanded = samples.map(asArguments);
     const called = prepare(definition);
-    const { run, runUnder, runWith } = definition;
+    const { run, runUnder, runWith, runFrom } = definition;
     const equation = runUnder
       ? (...args: never[]) => runUnder(ephemeris, ...args)
-      : (...args: never[]) => runWith?.(exampleFixtures, ...args) ?? run(...args);
+      : (...args: never[]) =>
+          runWith?.(exampleFixtures, ...args) ?? runFrom?.(exampleSpectra, ...args) ?? run(...args);
     took += await timeOf(asHanded, times, (...args: Argument[]) => called(args, settings));
     tookAgainst += await timeOf(samples, times, equation);
     calls += times * samples.length;

@@ -12,6 +12,7 @@ import UPRIME from '../../functions/colour/UPRIME.ts';
 import VPRIME from '../../functions/colour/VPRIME.ts';
 import { daylightSpectrum } from '../../functions/colour/daylight.ts';
 import { checkCases, number, refusal } from '../support/cases.ts';
+import { spectrumCases } from './spectra/expressions.ts';
 import cases from './cases/colour.json' with { type: 'json' };
 
 type Pair = readonly [number, number];
@@ -58,6 +59,7 @@ checkCases(
     'colour-063-cct-D50': () => cctAndDuv(0.34567, 0.3585),
     'colour-064-cct-D65': () => cctAndDuv(0.31271, 0.32902),
     'colour-065-cct-A': () => cctAndDuv(0.44758, 0.40745),
+    ...spectrumCases,
   },
   {
     ...because('Robertson’s 31 lines are another method; CCT is Ohno’s, on the locus itself.', [
@@ -71,54 +73,6 @@ checkCases(
       'The constant c2 is no argument, and 2e-7 is finer than the observer every 5 nm allows: see below.',
       ['colour-017-planck-3200-codata'],
     ),
-    ...because('It begins with a spectrum, and no function reads spectra yet.', [
-      'colour-036-illum-D75-xy',
-      'colour-074-F1-xy-cct',
-      'colour-077-F2-xy-cct',
-      'colour-079-F2-R1-14',
-      'colour-080-F3-xy-cct',
-      'colour-082-F3-R1-14',
-      'colour-083-F4-xy-cct',
-      'colour-086-F5-xy-cct',
-      'colour-088-F5-R1-14',
-      'colour-090-F6-Ra',
-      'colour-093-F7-Ra',
-      'colour-094-F7-R1-14',
-      'colour-096-F8-Ra',
-      'colour-099-F9-Ra',
-      'colour-100-F9-R1-14',
-      'colour-101-F10-xy-cct',
-      'colour-102-F10-Ra',
-      'colour-103-F10-R1-14',
-      'colour-106-F11-R1-14',
-      'colour-108-F12-Ra',
-      'colour-109-F12-R1-14',
-      'colour-112-FL3.3-published',
-      'colour-114-FL3.7-published',
-      'colour-115-FL3.11-published',
-      'colour-116-FL3.12-published',
-      'colour-118-FL3.14-published',
-      'colour-120-FL3.5-daylight-ref',
-      'colour-122-FL3.6-daylight-ref',
-      'colour-123-FL3.6-planck-ref',
-      'colour-124-FL3.8-daylight-ref',
-      'colour-126-FL3.9-daylight-ref',
-      'colour-128-FL3.10-daylight-ref',
-      'colour-135-F8-planck',
-      'colour-136-F8-daylight',
-      'colour-139-XYZ-F2',
-      'colour-142-lux-A',
-      'colour-143-lux-F11',
-      'colour-144-lux-F2',
-      'colour-148-LER-A',
-      'colour-151-SSI-F12-P3200',
-      'colour-152-SSI-F11-P3200',
-      'colour-154-SSI-D55-D55',
-      'colour-155-SSI-D65-D55',
-      'colour-157-SSI-F7-D55',
-      'colour-158-SSI-F8-D50',
-      'colour-159-SSI-F2-D55',
-    ]),
   },
 );
 

@@ -1,41 +1,19 @@
 import { execFileSync } from 'node:child_process';
-import {
-  accessSync,
-  constants,
-  mkdirSync,
-  mkdtempSync,
-  readdirSync,
-  readFileSync,
-  rmSync,
-  writeFileSync,
-} from 'node:fs';
+import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { delimiter, join, parse } from 'node:path';
+import { join, parse } from 'node:path';
 import { pathToFileURL } from 'node:url';
-
-function isProgram(path: string): boolean {
-  try {
-    accessSync(path, constants.X_OK);
-    return true;
-  } catch {
-    return false;
-  }
-}
+import { installed, isRequired } from './programs.ts';
 
 /** The spreadsheet that our formulas are held against; undefined where it is not installed. */
-export const libreOffice = (process.env['PATH'] ?? '')
-  .split(delimiter)
-  .flatMap((folder) => [join(folder, 'soffice'), join(folder, 'libreoffice')])
-  .find(isProgram);
-
-const required = (process.env['REQUIRE'] ?? '').split(',').includes('libreoffice');
+export const libreOffice = installed('soffice', 'libreoffice');
 
 /**
  * Why a test against LibreOffice is left out: to be shown beside it. Where REQUIRE names
  * libreoffice there is no such reason, and the test fails for want of it.
  */
 export const withoutLibreOffice =
-  libreOffice === undefined && !required
+  libreOffice === undefined && !isRequired('libreoffice')
     ? 'LibreOffice (soffice) is not installed: nothing outside works these formulas out.'
     : undefined;
 

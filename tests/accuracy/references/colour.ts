@@ -45,7 +45,7 @@ const distance = (one: Point, other: Point) => Math.hypot(one.u - other.u, one.v
 const golden = (Math.sqrt(5) - 1) / 2;
 
 /** The temperature at which the summed locus is nearest: narrowed by the golden section in mireds. */
-function nearest(point: Point): { kelvin: number; duv: number } {
+export function nearest(point: Point): { kelvin: number; duv: number } {
   const away = (mired: number) => distance(point, sumUp(1e6 / mired));
   const coarse = Array.from({ length: 90 }, (_, index) => 20 * 1.045 ** index);
   const distances = coarse.map(away);

@@ -3,6 +3,7 @@ import { colour } from './colour.ts';
 import { fixtures } from './fixtures.ts';
 import { kits } from './kits.ts';
 import { light } from './light.ts';
+import { spectra } from './spectra.ts';
 import { scales } from './scales.ts';
 import { sun } from './sun.ts';
 
@@ -13,5 +14,6 @@ export const references: References = {
   ...fixtures,
   ...kits,
   ...colour,
+  ...spectra,
   ...sun,
 };

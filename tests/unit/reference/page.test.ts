@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { exampleFixtures } from '../../../functions/fixture/exampleFixtures.ts';
+import { exampleSpectra } from '../../../functions/spectrum/exampleSpectra.ts';
 import { byName, catalogue } from '../../../functions/index.ts';
 import { sources } from '../../../functions/sources.ts';
 import type { Value } from '../../../functions/values.ts';
@@ -12,6 +13,7 @@ import { signatureOf } from '../../../src/reference/signature.ts';
 import { openBook } from '../engine/support/openBook.ts';
 
 const fixtures = () => exampleFixtures;
+const spectra = () => exampleSpectra;
 const pages = referenceOf(catalogue).flatMap(({ functions }) => functions);
 const written = readFileSync(join(import.meta.dirname, '../../../functions/README.md'), 'utf8');
 
@@ -95,7 +97,7 @@ function typed({ formula, cells }: WrittenExample): unknown {
   });
   const { value } = openBook(
     { Sheet: [...rows, ...Array<string[]>(9).fill([]), [formula]] },
-    { fixtures },
+    { fixtures, spectra },
   );
   return value(`A${String(rows.length + 10)}`);
 }
@@ -116,7 +118,7 @@ describe('examples give in a book what the reference says', () => {
           same(given, result, within),
           `${example.formula} gave ${JSON.stringify(given)}`,
         ).toBe(true);
-        const alone = openBook({ Sheet: [[example.alone]] }, { fixtures }).value('A1');
+        const alone = openBook({ Sheet: [[example.alone]] }, { fixtures, spectra }).value('A1');
         expect(same(alone, result, within), `${example.alone} gave ${JSON.stringify(alone)}`).toBe(
           true,
         );

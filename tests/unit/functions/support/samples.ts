@@ -90,7 +90,7 @@ function fromExamples(definition: AnyDefinition, index: number, chance: Chance):
   const example = examples[Math.floor(chance() * examples.length)];
   const handed = example && readArguments(definition, argumentsOf(example), settings);
   const value = !handed || isError(handed) ? undefined : handed[index];
-  if (value === undefined) {
+  if (value === undefined && !definition.parameters[index]?.optional) {
     throw new Error(`${definition.name}: no example gives argument ${index + 1}`);
   }
   return value as Value;

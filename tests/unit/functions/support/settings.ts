@@ -1,5 +1,6 @@
 import type { CallSettings } from '../../../../functions/call.ts';
 import { exampleFixtures } from '../../../../functions/fixture/exampleFixtures.ts';
+import { exampleSpectra } from '../../../../functions/spectrum/exampleSpectra.ts';
 import { defaultWriting } from '../../../../functions/quantities/settings.ts';
 import { ephemeris } from '../../../../src/engine/ephemeris.ts';
 
@@ -9,4 +10,5 @@ export const settings: CallSettings = {
   book: { receptor: 340, continuousShare: 0.8, tolerance: 1 / 3 },
   ephemeris,
   fixtures: exampleFixtures,
+  spectra: exampleSpectra,
 };
