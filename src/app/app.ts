@@ -8,6 +8,7 @@ import type { Shell } from '../panels/frame.ts';
 import { openShell } from '../panels/shell.ts';
 import { actionOf, type Action } from './actions.ts';
 import { appActions } from './app-actions.ts';
+import { chooseActions } from './choose-actions.ts';
 import { createDesk, type Desk } from './desk.ts';
 import { createFigures } from './figures.ts';
 import { createFileDoor } from './file-door.ts';
@@ -128,6 +129,7 @@ export function startApp(root: HTMLElement): void {
       walk: async () => (await walk).open(),
     }),
     ...exchangeActions(exchanging),
+    ...chooseActions({ means, desk: () => desk.value, tell }),
     ...keptActions({ ...shelf, updates, files, now, isBookOpen: () => desk.value !== null }),
   ];
   const keys = createKeyMap(actions);
