@@ -84,6 +84,10 @@ export default define({
       return circuits <= loads.length && (circuits >= needed || near(circuits, needed));
     },
   },
-  formula: { none: 'It tries which fixtures go together; no spreadsheet function does.' },
+  formula: {
+    none: 'It tries which fixtures go together; no spreadsheet function does.',
+    equation:
+      'the fewest circuits on each of which Σ loads / (volts · power_factors) ≤ breaker · continuous',
+  },
   run,
 });

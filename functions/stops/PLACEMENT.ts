@@ -51,6 +51,10 @@ export default define({
       verdictShape(placementWords(fromGrey, above, below)) ===
       (fromGrey > above + 1e-9 ? 'clips' : fromGrey < -below - 1e-9 ? 'lost' : 'in range'),
   },
-  formula: { none: 'It gives words; HEADROOM and FOOTROOM give the numbers behind them.' },
+  formula: {
+    none: 'It gives words; HEADROOM and FOOTROOM give the numbers behind them.',
+    equation:
+      'clips by from_grey − above, or is lost by −from_grey − below; in range where neither is more than 0',
+  },
   run: placementWords,
 });

@@ -29,13 +29,13 @@ export default define({
   sources: [{ from: 'common practice' }],
   examples: [
     {
-      args: [1 / 3, 1 / 4],
+      args: ['1/3', '1/4'],
       result: '1/3 stop over',
       why: 'a third is more than the quarter allowed',
     },
     { args: [-0.7], result: '0.7 stop under', why: 'less light than wanted' },
-    { args: [1 / 3], result: 'agrees', why: 'the tolerance itself still agrees' },
-    { args: [-5 / 3], result: '1 2/3 stops under', why: 'as people say it' },
+    { args: ['1/3'], result: 'agrees', why: 'the tolerance itself still agrees' },
+    { args: ['-1 2/3'], result: '1 2/3 stops under', why: 'as people say it' },
   ],
   laws: {
     'over is more light, under is less': (off, tolerance) =>
@@ -44,6 +44,7 @@ export default define({
   },
   formula: {
     none: 'It gives words; written as IF, TEXT and ROUND it would say decimals where people say thirds.',
+    equation: '|off| in stops, over or under; agrees where |off| ≤ tolerance',
   },
   run: verdictWords,
 });

@@ -68,6 +68,8 @@ export default define({
   },
   formula: {
     none: 'It gives words; FLICKERRESIDUE and FLICKERANGLE give the numbers behind them.',
+    equation:
+      'log2((1 + r) / (1 − r)) stops, r = |sin(2π · mains · time) / (2π · mains · time)|; fixed bands where 2 · mains / fps is whole, else pulses',
   },
   run,
 });

@@ -40,7 +40,11 @@ export default define({
       within: 0.3,
     },
   ],
-  formula: fromEphemeris,
+  formula: {
+    ...fromEphemeris,
+    equation:
+      'arcsin(sin latitude · sin δ + cos latitude · cos δ · cos H) + refraction, δ the sun’s declination and H its hour angle',
+  },
   run: noEphemeris('SUNALTITUDE'),
   runUnder: (sky, moment, north, east, offset) =>
     sky.sun(momentOf(moment, offset), { latitude: north, longitude: east }).altitude,

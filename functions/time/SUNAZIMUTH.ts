@@ -40,7 +40,11 @@ export default define({
       within: 2,
     },
   ],
-  formula: fromEphemeris,
+  formula: {
+    ...fromEphemeris,
+    equation:
+      'atan2(−cos δ · sin H, sin δ · cos latitude − cos δ · cos H · sin latitude), δ the sun’s declination and H its hour angle',
+  },
   run: noEphemeris('SUNAZIMUTH'),
   runUnder: (sky, moment, north, east, offset) =>
     sky.sun(momentOf(moment, offset), { latitude: north, longitude: east }).azimuth,

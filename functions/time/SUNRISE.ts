@@ -36,7 +36,11 @@ export default define({
       within: 1.5 / 1440,
     },
   ],
-  formula: fromEphemeris,
+  formula: {
+    ...fromEphemeris,
+    equation:
+      'before noon, where cos H = (sin −50′ − sin latitude · sin δ) / (cos latitude · cos δ), δ the sun’s declination and H its hour angle; 50′ are the refraction and half its width',
+  },
   run: noEphemeris('SUNRISE'),
   runUnder: (sky, ...place) => sunEdge('SUNRISE', sky, ...place),
 });

@@ -112,11 +112,14 @@ function lineOf(parameter: Parameter): ParameterLine {
   return {
     ...{ name, help },
     takes: takenWords(parameter),
-    allowed: domain === undefined || domain.says === words.reference.anyNumber ? '' : domain.says,
+    allowed:
+      domain === undefined || domain.says === words.reference.anyNumber ? '' : inPrint(domain.says),
     ...(usual && { usual: `${usual.says} (${usual.source})` }),
     ...(leftOut !== undefined && { leftOut }),
   };
 }
+
+const inPrint = (says: string): string => says.replaceAll(/(?<!\S)-(?=\d)/g, '−');
 
 const openings: Partial<Record<ParameterKind, string>> = {
   level: words.reference.anyLevel,
@@ -136,7 +139,8 @@ function takenWords({ quantity, kinds, range, repeats }: Parameter): string {
 /** A sign such as × or : 1 is no unit to name, nor is one that the words name already. */
 function quantityWords(quantity: keyof typeof units): string {
   const { words: name, base } = units[quantity];
-  return /^[a-z°µ]/i.test(base) && !name.includes(base) ? words.reference.inUnit(name, base) : name;
+  const named = name.split(' ').includes(base);
+  return /^[a-z°µ]/i.test(base) && !named ? words.reference.inUnit(name, base) : name;
 }
 
 function resultWords({ result }: AnyDefinition): string {

@@ -40,9 +40,10 @@ function lines(name: string, { is, where }: Equation) {
   </div>`;
 }
 
-/** An equation in words, with its powers raised: `2^(k / 2p)`. */
+/** An equation in words, with its powers raised: `2^(k / 2p)`, `2^−loss`. */
 function raised(text: string) {
   return text
+    .replaceAll(/\^([−±]?[\p{L}\p{N}.]+)/gu, '^($1)')
     .split(/\^\(([^()]*)\)/)
     .map((piece, index) => (index % 2 === 1 ? html`<sup>${piece}</sup>` : piece));
 }

@@ -51,6 +51,19 @@ describe('the reference', () => {
   });
 });
 
+describe('every function', () => {
+  it.each(pages.map((page) => [page.name, page] as const))(
+    '%s says how it is worked out, from where, with two examples, where it ends and what finds it',
+    (_, { equation, sources: cited, examples, limits, search }) => {
+      expect(equation).toMatch(/\S/);
+      expect(cited.length).toBeGreaterThan(0);
+      expect(examples.length).toBeGreaterThanOrEqual(2);
+      expect(limits).toMatch(/\.$/);
+      expect(search.length).toBeGreaterThanOrEqual(2);
+    },
+  );
+});
+
 describe('a signature', () => {
   it.each([
     ['STOPS', 'STOPS(level, reference)'],
@@ -71,6 +84,15 @@ describe('a parameter', () => {
     expect(distance).toMatchObject({ takes: 'distance, in m', allowed: 'more than zero' });
     const [, , incidence] = pageOf(definitionOf('CANDELALUX')).parameters;
     expect(incidence).toMatchObject({ takes: 'angle, in °', leftOut: '0' });
+  });
+
+  it('names the unit though its letter be in the words, and prints a minus', () => {
+    const [, , , offset] = pageOf(definitionOf('SUNALTITUDE')).parameters;
+    expect(offset).toMatchObject({ takes: 'length of time, in h', allowed: 'from −14 to 14' });
+    const [, time] = pageOf(definitionOf('EV')).parameters;
+    expect(time).toMatchObject({ takes: 'exposure time, in s' });
+    expect(pageOf(definitionOf('MIREDSHIFT')).result).toBe('mired value');
+    expect(pageOf(definitionOf('STOPS')).result).toBe('number of stops');
   });
 
   it('takes a range, or several one after the other', () => {
