@@ -1,5 +1,17 @@
 import { words } from '../words/words.ts';
 
+/** What a worker is asked: `serve.ts` reads it there. */
+export interface Asked<Task> {
+  /** As the page speaks it. */
+  readonly language: string;
+  readonly task: Task;
+}
+
+export const asked = <Task>(task: Task): Asked<Task> => ({
+  language: document.documentElement.lang,
+  task,
+});
+
 /** Has a worker do one thing, on a thread of its own, and lets it go. */
 export function apart<Answer>(worker: Worker, question: unknown): Promise<Answer> {
   return new Promise((resolve, reject) => {
@@ -11,6 +23,6 @@ export function apart<Answer>(worker: Worker, question: unknown): Promise<Answer
       worker.terminate();
       reject(new Error(words.app.threadBroke));
     });
-    worker.postMessage(question);
+    worker.postMessage(asked(question));
   });
 }

@@ -119,6 +119,18 @@ export function appActions(hands: AppHands): readonly Action[] {
       unavailable: needsBook,
       run: () => hands.walk(),
     },
+    {
+      id: 'view.readingsOnly',
+      name: words.app.readingsOnly,
+      group: 'view',
+      search: ['tab', 'enter', 'next reading', 'skip', 'walk order', 'keys'],
+      run() {
+        const { readingsOnly } = hands.screen;
+        readingsOnly.value = !readingsOnly.value;
+        const say = readingsOnly.value ? words.app.readingsOnlyNow : words.app.everyCellNow;
+        return { ok: true, say };
+      },
+    },
     ...themes.map(([theme, name]): Action => ({
       id: `view.theme.${theme}`,
       name,

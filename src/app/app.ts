@@ -119,6 +119,7 @@ export function startApp(root: HTMLElement): void {
       act,
       find: () => shell.find(),
       showFigures: () => shell.figures(),
+      showCells: () => hand?.focus(),
       saveFigure: (id, as) => figures.save(id, as),
       print: (job) => printing.print(job),
       async handOver() {
@@ -164,6 +165,7 @@ export function startApp(root: HTMLElement): void {
       choose: ({ id }) => shell.choose(id),
       menu: (on, x, y) => openCellMenu(on, { x, y }, workbook, shell),
       view: () => hand?.view,
+      readingsOnly: () => screen.readingsOnly.value,
       line: shell.entry,
     });
 

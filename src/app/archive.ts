@@ -1,7 +1,7 @@
 import type { Outcome } from '../commands/command.ts';
 import { StorageProblem } from '../storage/problems.ts';
 import { apart } from './apart.ts';
-import type { ArchiveAnswer, ArchiveJob } from './archive.worker.ts';
+import type { ArchiveAnswer, ArchiveJob } from './archive-work.ts';
 import { saveFile } from './file-dialog.ts';
 import { words } from '../words/words.ts';
 

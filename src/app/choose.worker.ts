@@ -1,24 +1,5 @@
-import { work, type Done, type Task } from '../choose/work.ts';
-import { fixturesIn } from '../files/photometric/shelf.ts';
-import { words } from '../words/words.ts';
+import { serve } from './serve.ts';
 
-export type ChooseAnswer = Done | { readonly kind: 'progress'; readonly share: number };
+export type { ChooseAnswer } from './choose-work.ts';
 
-const answer = (message: ChooseAnswer) => postMessage(message);
-
-addEventListener('message', ({ data }: MessageEvent<Task>) => {
-  try {
-    const doing = work(data, {
-      clock: () => new Date(),
-      chance: Math.random,
-      fixtures: fixturesIn,
-    });
-    for (;;) {
-      const { done, value } = doing.next();
-      if (done) return answer(value);
-      answer({ kind: 'progress', share: value });
-    }
-  } catch {
-    answer({ kind: 'refused', reason: words.app.threadBroke });
-  }
-});
+serve(() => import('./choose-work.ts'));

@@ -1,5 +1,5 @@
 import type { Refusal } from '../book/types.ts';
-import type { ExchangeAnswer, ExchangeTask } from './exchange.worker.ts';
+import type { ExchangeAnswer, ExchangeTask } from './exchange-work.ts';
 import { longWork, type LongWork } from './long-work.ts';
 import { words } from '../words/words.ts';
 

@@ -5,6 +5,8 @@ import { words } from '../words/words.ts';
 export interface FigureHands {
   /** Moves the focus there; false if the sheet in view has no figures. */
   showFigures(): boolean;
+  /** Moves the focus back into the grid. */
+  showCells(): void;
   saveFigure(id: string, as: 'svg' | 'png'): Promise<Outcome>;
 }
 
@@ -22,6 +24,15 @@ export function figureActions(
       search: ['chart', 'ladder'],
       unavailable: needsBook,
       run: () => (hands.showFigures() ? { ok: true } : { ok: false, reason: words.app.noFigures }),
+    },
+    {
+      id: 'view.cells',
+      name: words.app.toCells,
+      group: 'view',
+      keys: ['Ctrl+Alt+G'],
+      search: ['grid', 'sheet', 'back'],
+      unavailable: needsBook,
+      run: () => (hands.showCells(), { ok: true }),
     },
     {
       id: 'figures.save',

@@ -1,6 +1,6 @@
 import type { FoldedAway } from '../storage/folding.ts';
 import { apart } from './apart.ts';
-import type { FoldAnswer } from './fold.worker.ts';
+import type { FoldAnswer } from './fold-work.ts';
 
 /** Folds the journal of a kept book on a thread of its own. */
 export async function foldApart(id: string): Promise<FoldedAway | undefined> {

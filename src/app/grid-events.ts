@@ -7,6 +7,7 @@ import type { EntryLine } from '../panels/frame.ts';
 import type { MenuOn } from '../panels/page/cell-menu.ts';
 import { blockAddress } from '../panels/views/address.ts';
 import { pasteOrTakeIn } from '../walk/commands.ts';
+import { nextReading } from '../walk/next-reading.ts';
 import type { Action } from './actions.ts';
 import type { Desk } from './desk.ts';
 import type { KeyMap } from './keys.ts';
@@ -21,6 +22,8 @@ export interface GridEars {
   choose(action: Action): void;
   menu(on: MenuOn, x: number, y: number): void;
   view(): GridView | undefined;
+  /** Tab and Enter go through the readings only. */
+  readingsOnly(): boolean;
   readonly line: EntryLine;
 }
 
@@ -83,6 +86,11 @@ export function gridEvents(ears: GridEars): GridEvents {
       if (!action) return false;
       ears.choose(action);
       return true;
+    },
+    next(from, move) {
+      if (!ears.readingsOnly()) return undefined;
+      const back = move === 'left' || move === 'up';
+      return nextReading(ears.desk.book.document, session.state.sheet, from, back);
     },
     point(range, again) {
       const { entry } = session.state;

@@ -94,8 +94,10 @@ export async function createHand(
     leave(spot, then) {
       if (view.editorText !== null) view.closeEditor('drop');
       const [rows, columns] = steps[then];
-      const row = Math.max(0, Math.min(model.rowCount - 1, spot.row + rows));
-      const column = Math.max(0, Math.min(model.columnCount - 1, spot.column + columns));
+      const next = then === 'stay' ? undefined : events.next?.(spot, then);
+      const to = next ?? { row: spot.row + rows, column: spot.column + columns };
+      const row = Math.max(0, Math.min(model.rowCount - 1, to.row));
+      const column = Math.max(0, Math.min(model.columnCount - 1, to.column));
       session.select(at(row, column));
       follow();
       view.focus();

@@ -1,3 +1,5 @@
+import { asked } from './apart.ts';
+
 /** Work on a thread of its own, which ends with it. */
 export interface LongWork<Done> {
   readonly result: Promise<Done>;
@@ -32,7 +34,7 @@ export function longWork<Answer extends { readonly kind: string }, Ended>(
       else end(data as Exclude<Answer, Progress>);
     });
     worker.addEventListener('error', () => end(endings.failed));
-    worker.postMessage(task);
+    worker.postMessage(asked(task));
   });
   return { result, cancel: () => stop() };
 }

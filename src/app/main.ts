@@ -1,11 +1,6 @@
-import { speak } from '../words/words.ts';
-import { languageFor, languages } from './languages.ts';
+import { speakFirstOf } from '../words/languages.ts';
 
-const language = languageFor(navigator.languages, languages);
-if (language) {
-  speak(await language.load());
-  document.documentElement.lang = language.tag;
-}
+document.documentElement.lang = await speakFirstOf(navigator.languages);
 
 // What the app says is read as its modules load, so the language comes first.
 const { startApp } = await import('./app.ts');

@@ -1,6 +1,6 @@
 import { StorageProblem } from '../storage/problems.ts';
 import { apart } from './apart.ts';
-import type { VersionsAnswer, VersionsJob } from './versions.worker.ts';
+import type { VersionsAnswer, VersionsJob } from './versions-work.ts';
 
 /** Keeps or compares versions on a thread of its own: a long book takes seconds to read and write. */
 export async function versionsApart(job: VersionsJob): Promise<VersionsAnswer> {

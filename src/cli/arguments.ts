@@ -1,3 +1,4 @@
+import { words } from '../words/words.ts';
 import { Unusable, type Given, type Subcommand } from './types.ts';
 
 /** `--book`, `--decimal=,`; anything else, such as `-STOPS(1,2)` or `--2`, begins what follows. */
@@ -5,14 +6,14 @@ const optionPattern = /^--([a-z][a-z-]*)(?:=(.*))?$/s;
 
 /** Options come first; from the first word that is none, everything is handed on as it is. */
 export function readArguments(
-  words: readonly string[],
+  given: readonly string[],
   { options, repeats = [], flags = [] }: Subcommand,
 ): Given {
-  const given: Record<string, string> = {};
+  const found: Record<string, string> = {};
   const lists: Record<string, string[]> = {};
   let next = 0;
-  for (; next < words.length; next++) {
-    const word = words[next] ?? '';
+  for (; next < given.length; next++) {
+    const word = given[next] ?? '';
     if (word === '--') {
       next++;
       break;
@@ -21,14 +22,15 @@ export function readArguments(
     if (!match) break;
     const [, name = '', attached] = match;
     if (flags.includes(name) && attached === undefined) {
-      given[name] = '';
+      found[name] = '';
       continue;
     }
-    if (!Object.hasOwn(options, name)) throw new Unusable(`There is no option --${name} here.`);
-    const value = attached ?? words[++next];
-    if (value === undefined) throw new Unusable(`--${name} wants ${options[name] ?? 'a value'}.`);
+    if (!Object.hasOwn(options, name)) throw new Unusable(words.commandLine.noOption(name));
+    const value = attached ?? given[++next];
+    if (value === undefined)
+      throw new Unusable(words.commandLine.wants(name, options[name] ?? words.commandLine.aValue));
     if (repeats.includes(name)) (lists[name] ??= []).push(value);
-    else given[name] = value;
+    else found[name] = value;
   }
-  return { options: given, lists, rest: words.slice(next) };
+  return { options: found, lists, rest: given.slice(next) };
 }

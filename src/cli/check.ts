@@ -6,19 +6,19 @@ import type { Remark } from '../check/remark.ts';
 import { connectEngine } from '../engine/index.ts';
 import { fixturesIn } from '../files/photometric/shelf.ts';
 import { openFile, type OpenFile } from './openfile.ts';
+import { words } from '../words/words.ts';
 import { Unusable, type Subcommand } from './types.ts';
 
 export const check: Subcommand = {
   name: 'check',
-  usage: '[--json] [--notes] FILE',
-  summary:
-    'Names each cell whose formula mixes up what cells measure; with --notes also what is only worth a look.',
+  usage: words.commandLine.check.usage,
+  summary: words.commandLine.check.summary,
   options: {},
   flags: ['json', 'notes'],
   async run({ options, rest }, io) {
     const [path, more] = rest;
-    if (path === undefined) throw new Unusable('A file is missing.');
-    if (more !== undefined) throw new Unusable('One file at a time; options come before it.');
+    if (path === undefined) throw new Unusable(words.commandLine.noFile);
+    if (more !== undefined) throw new Unusable(words.commandLine.oneFile);
     const file = await openFile(path, io);
     const { document } = file;
     const engine = connectEngine(createBook(document), { fixtures: fixturesIn });

@@ -8,6 +8,7 @@ import { readForeign } from '../files/in/read.ts';
 import { fixturesIn } from '../files/photometric/shelf.ts';
 import { filesOf, outForms } from '../files/out/forms.ts';
 import { contentOf, countingMeans } from './openfile.ts';
+import { words } from '../words/words.ts';
 import { Unusable, type Io, type Subcommand } from './types.ts';
 
 const endings = ['json', ...outForms] as const;
@@ -15,19 +16,19 @@ type Ending = (typeof endings)[number];
 
 export const convert: Subcommand = {
   name: 'convert',
-  usage: '[--values] [--decimal . or ,] IN OUT',
-  summary:
-    'Turns a book into xlsx, ods, csv or tsv and back, by the endings of the files (json is a book); csv and tsv get a file for each sheet, OUT-<sheet>.csv. With --values formulas go out as what they come to.',
-  options: { decimal: '. or ,' },
+  usage: words.commandLine.convert.usage,
+  summary: words.commandLine.convert.summary,
+  options: { decimal: words.commandLine.pointOrComma },
   flags: ['values'],
   async run({ options, rest }, io) {
     const [from, to, more] = rest;
-    if (from === undefined || to === undefined)
-      throw new Unusable('Two files are wanted: IN and OUT.');
-    if (more !== undefined) throw new Unusable('Two files at a time; options come before them.');
+    if (from === undefined || to === undefined) throw new Unusable(words.commandLine.twoFiles);
+    if (more !== undefined) throw new Unusable(words.commandLine.notMore);
     const decimal = options['decimal'];
     if (decimal !== undefined && decimal !== '.' && decimal !== ',')
-      throw new Unusable(`--decimal wants . or , and not ${decimal}.`);
+      throw new Unusable(
+        words.commandLine.wantsNot('decimal', words.commandLine.pointOrComma, decimal),
+      );
     const form = endingOf(to);
     const { document, leftOut } = await opened(from, decimal, io);
     for (const sentence of leftOut) io.err(`${sentence}\n`);
@@ -46,7 +47,7 @@ function endingOf(path: string): Ending {
   const ending = /\.([a-z]+)$/i.exec(path)?.[1]?.toLowerCase();
   const found = endings.find((one) => one === ending);
   if (found) return found;
-  throw new Unusable(`${path} ends in none of ${endings.map((one) => `.${one}`).join(', ')}.`);
+  throw new Unusable(words.commandLine.ending(path, endings.map((one) => `.${one}`).join(', ')));
 }
 
 async function opened(

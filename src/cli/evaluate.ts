@@ -7,18 +7,18 @@ import { connectEngine, type Engine, type Result } from '../engine/index.ts';
 import { fixturesIn } from '../files/photometric/shelf.ts';
 import { putFixtures } from './fixtures.ts';
 import { emptyDocument, openFile } from './openfile.ts';
+import { words } from '../words/words.ts';
 import { Unusable, type ExitCode, type Io, type Subcommand } from './types.ts';
 
 export const evaluate: Subcommand = {
   name: 'evaluate',
-  usage:
-    '[--book FILE] [--sheet NAME] [--decimal . or ,] [--fixture NAME=FILE]… FORMULA… (or - to read them from standard input)',
-  summary: 'Works out formulas and prints one JSON object a line.',
+  usage: words.commandLine.evaluate.usage,
+  summary: words.commandLine.evaluate.summary,
   options: {
-    book: 'a file',
-    sheet: 'the name of a sheet',
-    decimal: '. or ,',
-    fixture: 'NAME=FILE, a photometric file',
+    book: words.commandLine.aFile,
+    sheet: words.commandLine.sheetName,
+    decimal: words.commandLine.pointOrComma,
+    fixture: words.commandLine.nameAndFile,
   },
   repeats: ['fixture'],
   async run({ options, lists, rest }, io) {
@@ -40,20 +40,20 @@ export const evaluate: Subcommand = {
 
 function decimalFrom(text: string | undefined): Settings['decimal'] | undefined {
   if (text === undefined || text === '.' || text === ',') return text;
-  throw new Unusable(`--decimal wants . or , and not ${text}.`);
+  throw new Unusable(words.commandLine.wantsNot('decimal', words.commandLine.pointOrComma, text));
 }
 
 function sheetFrom(document: Document, name: string | undefined): string | undefined {
   if (name === undefined) return undefined;
   const sheet = document.sheetNamed(name);
-  if (!sheet) throw new Unusable(`There is no sheet ${name}.`);
+  if (!sheet) throw new Unusable(words.commandLine.noSheet(name));
   return sheet.id;
 }
 
 async function formulasFrom(rest: readonly string[], io: Io): Promise<readonly string[]> {
-  if (rest.length === 0) throw new Unusable('A formula is missing.');
+  if (rest.length === 0) throw new Unusable(words.commandLine.noFormula);
   if (!rest.includes('-')) return rest;
-  if (rest.length > 1) throw new Unusable('- stands alone: the formulas come from standard input.');
+  if (rest.length > 1) throw new Unusable(words.commandLine.dashAlone);
   const lines = (await io.readInput()).split(/\r?\n/);
   return lines.filter((line) => line.trim() !== '');
 }

@@ -5,6 +5,7 @@ import type { Book } from '../book/types.ts';
 import { tableText } from '../files/in/bytes.ts';
 import { takeFile, tiltFileOf } from '../files/photometric/take.ts';
 import { contentOf } from './openfile.ts';
+import { words } from '../words/words.ts';
 import { Unusable, type Io } from './types.ts';
 
 /** Puts photometric files on the shelf of a book, each under its name, in place of one of that name. */
@@ -14,7 +15,7 @@ export async function putFixtures(book: Book, given: readonly string[], io: Io):
   for (const one of given) {
     const [, name = '', path = ''] = /^([^=]*)=(.*)$/s.exec(one) ?? [];
     if (name.trim() === '' || path === '')
-      throw new Unusable(`--fixture wants NAME=FILE and not ${one}.`);
+      throw new Unusable(words.commandLine.wantsNot('fixture', words.commandLine.nameFile, one));
     const content = await contentOf(path, io);
     const tilt = await tiltBeside(path, content, io);
     const taken = takeFile({ name: path, content }, name.trim(), tilt);

@@ -8,6 +8,7 @@ import { writingSettings } from '../book/settings.ts';
 import type { Document, Means, Settings } from '../book/types.ts';
 import { isFunction } from '../engine/index.ts';
 import { readTable, split } from '../files/table.ts';
+import { words } from '../words/words.ts';
 import { Unusable, type Io } from './types.ts';
 
 export interface OpenFile {
@@ -44,7 +45,7 @@ export async function contentOf(path: string, io: Io): Promise<Uint8Array> {
   try {
     return await io.readFile(path);
   } catch {
-    throw new Unusable(`${path} cannot be read.`);
+    throw new Unusable(words.commandLine.unreadable(path));
   }
 }
 
@@ -58,7 +59,7 @@ function decoded(content: Uint8Array): string {
 }
 
 function fromTable(path: string, text: string): OpenFile {
-  if (text.includes('\0')) throw new Unusable(`${path} is neither a book nor a table of text.`);
+  if (text.includes('\0')) throw new Unusable(words.commandLine.neither(path));
   const { rows, decimal } = readTable(text) ?? {
     rows: split(text.replace(/^\uFEFF/, ''), ','),
     decimal: '.' as const,
@@ -67,7 +68,7 @@ function fromTable(path: string, text: string): OpenFile {
   const name = path.replace(/^.*[/\\]/, '').replace(/\.[^.]*$/, '');
   const document = newDocument(means, { settings: { decimal } });
   const [sheet] = document.sheets;
-  if (!sheet) throw new Unusable(`${name} has no sheet.`);
+  if (!sheet) throw new Unusable(words.commandLine.withoutSheet(name));
   const entries = rows.flatMap((cells, row) =>
     cells.flatMap((cell, column) =>
       cell === '' ? [] : [{ sheet: sheet.id, row, column, text: cell }],

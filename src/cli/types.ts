@@ -1,5 +1,7 @@
 /** The world as the command line sees it, so that tests can be one. */
 export interface Io {
+  /** What its person reads, likeliest first: `de_AT.UTF-8`, `en`. */
+  readonly languages: readonly string[];
   out(text: string): void;
   err(text: string): void;
   readInput(): Promise<string>;

@@ -6,17 +6,18 @@ import { connectEngine, type CellValue, type Engine } from '../engine/index.ts';
 import { csvLine } from './csv.ts';
 import { fixturesIn } from '../files/photometric/shelf.ts';
 import { openFile, type OpenFile } from './openfile.ts';
+import { words } from '../words/words.ts';
 import { Unusable, type Subcommand } from './types.ts';
 
 export const values: Subcommand = {
   name: 'values',
-  usage: '[--sheet NAME] FILE',
-  summary: 'Prints what a book, or a table with formulas, comes to: as CSV, in base units.',
-  options: { sheet: 'the name of a sheet' },
+  usage: words.commandLine.values.usage,
+  summary: words.commandLine.values.summary,
+  options: { sheet: words.commandLine.sheetName },
   async run({ options, rest }, io) {
     const [path, more] = rest;
-    if (path === undefined) throw new Unusable('A file is missing.');
-    if (more !== undefined) throw new Unusable('One file at a time; options come before it.');
+    if (path === undefined) throw new Unusable(words.commandLine.noFile);
+    if (more !== undefined) throw new Unusable(words.commandLine.oneFile);
     const file = await openFile(path, io);
     const sheets = sheetsFrom(file, options['sheet']);
     const engine = connectEngine(createBook(file.document), { fixtures: fixturesIn });
@@ -37,7 +38,7 @@ export const values: Subcommand = {
 function sheetsFrom({ document }: OpenFile, name: string | undefined): readonly Sheet[] {
   if (name === undefined) return document.sheets;
   const sheet = document.sheetNamed(name);
-  if (!sheet) throw new Unusable(`There is no sheet ${name}.`);
+  if (!sheet) throw new Unusable(words.commandLine.noSheet(name));
   return [sheet];
 }
 

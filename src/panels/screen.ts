@@ -4,9 +4,11 @@ import { effect, signal } from './kit/signals.ts';
 export type Theme = 'system' | 'dark' | 'light' | 'metering';
 export type Drawer = 'contents' | 'slip';
 
-/** What this screen alone decides: its theme and which side panels are open. */
+/** What this screen alone decides: its theme, its side panels and how keys go over its sheets. */
 export interface Screen {
   readonly theme: { value: Theme };
+  /** Tab and Enter go from reading to reading, in the order of Walk. */
+  readonly readingsOnly: { value: boolean };
   /** Beside the page on a wide screen. */
   readonly beside: { value: Readonly<Record<Drawer, boolean>> };
   /** Slid over the page on a narrow one. */
@@ -17,6 +19,7 @@ export interface Screen {
 }
 
 const themeKey = 'halfstop-theme';
+const readingsKey = 'halfstop-readings-only';
 const besideKey = 'halfstop-beside';
 
 /** Below these widths a panel slides over the page instead of standing beside it. */
@@ -57,12 +60,17 @@ function asBeside(text: string | null): Record<Drawer, boolean> {
 
 export function createScreen(root: HTMLElement = document.documentElement): Screen {
   const theme = signal<Theme>(asTheme(read(themeKey)));
+  const readingsOnly = signal(read(readingsKey) !== null);
   const beside = signal<Readonly<Record<Drawer, boolean>>>(asBeside(read(besideKey)) ?? open);
   const drawer = signal<Drawer | null>(null);
   effect(() => {
     write(themeKey, theme.value === 'system' ? null : theme.value);
     if (theme.value === 'system') delete root.dataset['theme'];
     else root.dataset['theme'] = theme.value;
+  });
+  effect(() => {
+    write(readingsKey, readingsOnly.value ? 'yes' : null);
+    root.toggleAttribute('data-readings-only', readingsOnly.value);
   });
   effect(() => {
     const shut = (Object.keys(open) as Drawer[]).filter((name) => !beside.value[name]);
@@ -75,6 +83,7 @@ export function createScreen(root: HTMLElement = document.documentElement): Scre
   const stands = (name: Drawer) => matchMedia(standing[name]).matches;
   return {
     theme,
+    readingsOnly,
     beside,
     drawer,
     toggle(name) {

@@ -33,6 +33,7 @@ export const verbs = {
   openFile: 'book.open',
   sample: 'book.sample',
   walk: 'walk.start',
+  readingsOnly: 'view.readingsOnly',
   keepVersion: 'versions.keep',
   showVersions: 'versions.show',
   compareVersions: 'versions.compare',

@@ -22,7 +22,10 @@ async function readStandardInput() {
 }
 
 const { main } = await import(pathToFileURL(bundleFile).href);
+// The order in which POSIX programs look for the language of their messages.
+const { LC_ALL, LC_MESSAGES, LANG } = process.env;
 process.exitCode = await main(process.argv.slice(2), {
+  languages: [LC_ALL, LC_MESSAGES, LANG].filter((tag) => tag !== undefined && tag !== ''),
   out: (/** @type {string} */ text) => void process.stdout.write(text),
   err: (/** @type {string} */ text) => void process.stderr.write(text),
   readInput: readStandardInput,

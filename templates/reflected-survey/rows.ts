@@ -14,7 +14,7 @@ export interface PlannedSpot {
 /** Row of the captions of the spot readings. */
 export const head = 8;
 
-export const widths = [176, 96, 112, 100, 96, 96, 84, 160, 176, 120, 84, 200];
+export const widths = [176, 96, 112, 100, 96, 96, 84, 188, 120, 84, 220];
 
 export const captions: Readonly<Record<string, PlannedCell>> = {
   [`A${head}`]: heading('Spot reading'),
@@ -24,11 +24,10 @@ export const captions: Readonly<Record<string, PlannedCell>> = {
   [`E${head}`]: numberHeading('Signal'),
   [`F${head}`]: numberHeading('Above'),
   [`G${head}`]: numberHeading('Below'),
-  [`H${head}`]: heading('In the camera'),
-  [`I${head}`]: heading('Against wanted'),
-  [`J${head}`]: numberHeading('Should read'),
-  [`K${head}`]: numberHeading('Light'),
-  [`L${head}`]: heading('Note'),
+  [`H${head}`]: heading('Verdict'),
+  [`I${head}`]: numberHeading('Should read'),
+  [`J${head}`]: numberHeading('Light'),
+  [`K${head}`]: heading('Note'),
 };
 
 export function spotRow(
@@ -41,6 +40,7 @@ export function spotRow(
   const grey = fixed('grey');
   const should = `LEVELAT(${grey},${of('B')})`;
   const off = `${of('D')}-${of('B')}`;
+  const placed = `PLACEMENT(${of('D')},${above},${below})`;
   const unlessWanted = (then: string) => `=IF(ISBLANK(${of('B')}),"",${then})`;
   return {
     [of('A')]: words(point),
@@ -55,13 +55,16 @@ export function spotRow(
     [of('E')]: signalAt(of('D'), signal),
     [of('F')]: { typed: `=HEADROOM(${of('C')},${grey},${above})`, decimals: 1 },
     [of('G')]: { typed: `=FOOTROOM(${of('C')},${grey},${below})`, decimals: 1 },
-    [of('H')]: { typed: `=PLACEMENT(${of('D')},${above},${below})` },
-    [of('I')]: { typed: unlessWanted(`VERDICT(${off})`), quantity: 'verdict' },
-    [of('J')]: { typed: unlessWanted(should), quantity: 'luminance' },
-    [of('K')]: {
-      typed: unlessWanted(`IF(${of('I')}="agrees","",STOPFACTOR(-(${off})))`),
+    // What the camera cannot hold matters more than what was wanted.
+    [of('H')]: {
+      typed: `=IF(OR(ISBLANK(${of('B')}),${placed}<>"in range"),${placed},VERDICT(${off}))`,
+      quantity: 'verdict',
+    },
+    [of('I')]: { typed: unlessWanted(should), quantity: 'luminance' },
+    [of('J')]: {
+      typed: unlessWanted(`IF(${of('H')}="agrees","",STOPFACTOR(-(${off})))`),
       quantity: 'factor',
     },
-    [of('L')]: { typed: note, quantity: 'text' },
+    [of('K')]: { typed: note, quantity: 'text' },
   };
 }

@@ -20,14 +20,15 @@ export const tableOf = ({ head, rows }: SignalPlace): string =>
 /** The signal at so many stops from grey: straight between the rows of the table, nothing beyond its ends. */
 export function signalAt(stops: string, place: SignalPlace): PlannedCell {
   const [at, level] = [column('A', place), column('B', place)];
-  const row = `MIN(MATCH(${stops},${at},1),ROWS(${at})-1)`;
+  const row = `MATCH(${stops},${at},1)`;
   const [low, high] = [`INDEX(${at},${row})`, `INDEX(${at},${row}+1)`];
   const [from, to] = [`INDEX(${level},${row})`, `INDEX(${level},${row}+1)`];
   return {
     typed:
       `=IF(COUNT(${level})<ROWS(${level}),"gap in table",` +
       `IF(OR(${stops}<MIN(${at}),${stops}>MAX(${at})),"off the table",` +
-      `${from}+(${stops}-${low})/(${high}-${low})*(${to}-${from})))`,
+      `IF(${stops}=MAX(${at}),${from},` +
+      `${from}+(${stops}-${low})/(${high}-${low})*(${to}-${from}))))`,
     quantity: 'share',
     decimals: 0,
     align: 'right',

@@ -381,6 +381,9 @@ describe.each<{ kind: Kind }>([{ kind: 'sheet' }, { kind: 'plain' }])(
       await click(page, 5, 2);
       await page.keyboard.press('Enter');
       expect((await selection(page)).focus).toEqual(at(8, 2));
+      await page.keyboard.type('f/4');
+      await page.keyboard.press('ArrowDown');
+      expect((await selection(page)).focus).toEqual(at(9, 2));
     });
 
     test('a selection made by program is painted, scrolled to and told as such', async () => {

@@ -12,10 +12,14 @@ const exceptions: readonly (readonly [selector: string, why: string])[] = [
   ['code', 'formulas'],
   ['.sign', 'the name of the product'],
   ['[role=option] > span', 'keys of commands, summaries of functions, meanings of names'],
-  ['.big, .entry-result', 'a value with its unit'],
+  ['.big, .entry-result, .amounts b', 'a value with its unit'],
   ['.entry-field', 'a formula as it is typed'],
   ['.walk .how label', 'units of meters'],
   ['.worked', 'a function: its name, its summary, its parameters'],
+  ['[role=option], .reference [role=group] > h3', 'names of functions and of their families'],
+  ['.reference .name, .reference .lead, .reference .lead + p', 'what a function says of itself'],
+  ['.reference .parameters, .reference .equation, .reference .cited', 'the same'],
+  ['.reference .examples p, .reference .limits, .reference .chips', 'the same'],
   ['.box-body .chip', 'names of quantities, which stand with them in functions/'],
 ];
 
@@ -24,6 +28,7 @@ const kept = [
   'Harbour Hours', // the title of the sample book
   'key_side', // a name in a book, as an example
   'FIXTURELUX("Key", 3)', // a formula, as an example
+  'FSTOPS', // a function, as the reference names its page
   'xlsx', // a form of files, and so the next three
   'ods',
   'csv',
@@ -88,7 +93,7 @@ async function choose(page: Page, name: string): Promise<void> {
 }
 
 async function openBlank(): Promise<Page> {
-  const { page } = await openTestPage('language');
+  const { page } = await openTestPage('language', { locale: 'ja-JP' });
   await page.waitForSelector('.welcome .card');
   expect(await unbracketed(page)).toEqual([]);
   await page.click('.card >> text=[Blank book]');
@@ -139,6 +144,55 @@ test('its dialogs show none either', async () => {
     await page.keyboard.press('Escape');
     await page.waitForSelector('dialog[open]', { state: 'detached' });
   }
+});
+
+const openMenu = '[role=menu]:popover-open';
+
+test('the menus of a cell, of rows and of a sheet, and what adds a sheet show none either', async () => {
+  const page = await openBlank();
+  await page.keyboard.press('Shift+F10');
+  await page.waitForSelector(openMenu);
+  expect(await unbracketed(page), 'cell').toEqual([]);
+  await page.keyboard.press('Escape');
+  await page.locator('.grid tbody th').nth(1).click({ button: 'right' });
+  await page.waitForSelector(openMenu);
+  expect(await unbracketed(page), 'row').toEqual([]);
+  await page.keyboard.press('Escape');
+  await page.click('.sheet-link', { button: 'right' });
+  await page.waitForSelector(openMenu);
+  expect(await unbracketed(page), 'sheet').toEqual([]);
+  await page.keyboard.press('Escape');
+  await choose(page, 'Add a sheet');
+  await page.waitForSelector('dialog[open] h2');
+  expect(await unbracketed(page), 'add').toEqual([]);
+});
+
+test('the reference shows none either but what functions say of themselves', async () => {
+  const page = await openBlank();
+  await page.keyboard.press('F1');
+  await page.waitForSelector('.reference-page h3.name');
+  expect(await unbracketed(page)).toEqual([]);
+});
+
+const asked = async (page: Page, name: string, mimeType: string, content: string) => {
+  const chooser = page.waitForEvent('filechooser');
+  await choose(page, 'Import');
+  await (await chooser).setFiles({ name, mimeType, buffer: Buffer.from(content) });
+};
+
+test('an import shows none either but what stands in the file', async () => {
+  const page = await openBlank();
+  await asked(page, '[x].csv', 'text/csv', '[a];[b] (fc)\n[c];25\n[d];6,5\n[e];[f]\n');
+  await page.waitForSelector('.exchange form');
+  expect(await unbracketed(page)).toEqual([]);
+});
+
+test('a file that its worker refuses is refused in the language of the page', async () => {
+  const page = await openBlank();
+  await asked(page, '[x].xlsx', 'application/zip', 'PK\u0003\u0004 and nothing more');
+  const reason = page.locator('.exchange [role=alert]');
+  await expect.poll(() => reason.innerText()).toMatch(/^\[.*\]$/s);
+  expect(await unbracketed(page)).toEqual([]);
 });
 
 test('Walk shows none either', async () => {

@@ -79,6 +79,6 @@ describe('other settings typed in', () => {
     type('F5', '1');
     expect(valueOf('F13')).toBeCloseTo(5.5, 12);
     expect(valueOf('G13')).toBeCloseTo(5.5, 12);
-    expect(valueOf('H17')).toBe('in range');
+    expect(valueOf('H17')).toBe('1 stop under');
   });
 });

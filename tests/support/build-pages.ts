@@ -1,3 +1,4 @@
+import { join } from 'node:path';
 import { build } from 'vite';
 import { distTests, root } from '../../src/tools/root.mjs';
 import { testPages } from './pages.ts';
@@ -8,6 +9,10 @@ export async function buildPages(): Promise<void> {
     root,
     logLevel: 'warn',
     publicDir: false,
+    // A language of their own, for the app as for its workers.
+    resolve: {
+      alias: [{ find: /^\.\/others\.ts$/, replacement: join(root, 'tests/support/others.ts') }],
+    },
     build: {
       outDir: distTests,
       emptyOutDir: true,

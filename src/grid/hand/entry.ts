@@ -86,7 +86,7 @@ export class Entry {
     this.events.editing?.(place, text);
   }
 
-  close(how: 'keep' | 'drop' = 'keep', then: Move = 'stay'): boolean {
+  close(how: 'keep' | 'drop' = 'keep', then: Move = 'stay', byArrow = false): boolean {
     const { place, text } = this.editor;
     if (!place || text === null) return true;
     if (how === 'keep' && text !== this.model.editText(place.row, place.column)) {
@@ -102,7 +102,7 @@ export class Entry {
     this.surface.shell.hush();
     this.surface.markActive();
     this.events.editing?.(null, '');
-    this.surface.advance(how === 'keep' ? then : 'stay', place);
+    this.surface.advance(how === 'keep' ? then : 'stay', place, byArrow);
     return true;
   }
 

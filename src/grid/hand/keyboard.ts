@@ -77,7 +77,7 @@ export class Keyboard {
     if (!finish) return;
     event.preventDefault();
     if (finish === 'drop') this.entry.close('drop');
-    else this.entry.close('keep', finish);
+    else this.entry.close('keep', finish, event.key.startsWith('Arrow'));
   }
 
   private act(action: KeyAction): void {

@@ -124,6 +124,8 @@ export class Surface {
     const key = JSON.stringify(visible);
     if (key === this.seen) return;
     this.seen = key;
+    // The painter may have put another cell into the element that was the active one.
+    this.markActive();
     this.events.scrolled?.(visible);
   }
 
@@ -155,8 +157,8 @@ export class Surface {
     this.events.selected(selection, origin);
   }
 
-  /** After Enter, Tab or a finished entry. */
-  advance(move: Move, from: Place): void {
+  /** After Enter, Tab or a finished entry. An arrow means the neighbour, wherever the host sends Enter. */
+  advance(move: Move, from: Place, byArrow = false): void {
     if (move === 'stay') {
       this.moved();
       return;
@@ -169,8 +171,8 @@ export class Surface {
     const across = move === 'right' || move === 'left';
     const began = this.tabColumn;
     const base = move === 'down' && began !== null ? { row: from.row, column: began } : from;
-    const to =
-      this.events.next?.(from, move) ?? travel.stepFrom(base, travel.steps[move], this.model);
+    const told = byArrow ? undefined : this.events.next?.(from, move);
+    const to = told ?? travel.stepFrom(base, travel.steps[move], this.model);
     this.settle(select.selectCell(within(to, this.model)), 'keyboard');
     this.tabColumn = across ? (began ?? from.column) : null;
   }

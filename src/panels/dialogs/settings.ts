@@ -54,6 +54,9 @@ export function settings(workbook: Workbook, _shell: Shell): void {
           ${segments('theme', words.settings.theme, themes, themeNow(), (theme) =>
             workbook.run(`view.theme.${theme}`),
           )}
+          ${segments('keys', words.settings.keys, keys, keysNow(), () =>
+            workbook.run(verbs.readingsOnly),
+          )}
         </section>
       </div>`,
   );
@@ -66,6 +69,15 @@ const themes: readonly Choice<Theme>[] = [
   { value: 'metering', label: words.settings.metering, spoken: words.settings.meteringSpoken },
   { value: 'light', label: words.settings.light },
 ];
+
+/** Where Tab and Enter go. */
+const keys: readonly Choice<'cells' | 'readings'>[] = [
+  { value: 'cells', label: words.settings.keysCells },
+  { value: 'readings', label: words.settings.keysReadings },
+];
+
+const keysNow = () =>
+  document.documentElement.hasAttribute('data-readings-only') ? 'readings' : 'cells';
 
 function themeNow(): Theme {
   const { theme } = document.documentElement.dataset;

@@ -4,6 +4,7 @@ import type { Role } from '../../book/types.ts';
 import { icon } from '../kit/icon.ts';
 import { written } from '../kit/written.ts';
 import type { Screen } from '../screen.ts';
+import { verbs } from '../verbs.ts';
 import type { Workbook } from '../workbook.ts';
 import { words } from '../../words/words.ts';
 
@@ -13,6 +14,18 @@ const roles: Readonly<Record<Role, string>> = {
   given: words.page.given,
   answer: words.page.answer,
 };
+
+/** Pressed, Tab and Enter stop at readings only. */
+const readings = (workbook: Workbook, { readingsOnly }: Screen) =>
+  html`<button
+    class="stops"
+    aria-pressed=${readingsOnly.value}
+    aria-label=${words.page.readingsOnly}
+    title=${words.page.readingsOnly}
+    @click=${() => workbook.run(verbs.readingsOnly)}
+  >
+    ${readingsOnly.value ? words.page.tabStops : words.page.reading}
+  </button>`;
 
 /** Under the page: what the selection amounts to, and what the marks at the cells mean. */
 export function foot(workbook: Workbook, screen: Screen) {
@@ -33,7 +46,11 @@ export function foot(workbook: Workbook, screen: Screen) {
         ? html`<ul class="legend" aria-label=${words.page.marks}>
             ${used.map(
               (role) =>
-                html`<li><span class="role ${role}" aria-hidden="true"></span>${roles[role]}</li>`,
+                html`<li>
+                  <span class="role ${role}" aria-hidden="true"></span>${
+                    role === 'reading' ? readings(workbook, screen) : roles[role]
+                  }
+                </li>`,
             )}
             <li>${words.page.plain}</li>
           </ul>`

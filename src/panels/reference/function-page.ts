@@ -53,7 +53,7 @@ export function functionPage(
     <h4>${words.reference.anySpreadsheet}</h4>
     ${plain(page)}
     <h4>${words.reference.ends}</h4>
-    <p>${limits}</p>
+    <p class="limits">${limits}</p>
     <h4>${words.reference.comesFrom}</h4>
     <ul class="cited">
       ${page.sources.map(

@@ -24,6 +24,9 @@ export const app = {
   themeSystem: 'Light and dark as the system says',
   themeDark: 'Always dark',
   themeLight: 'Always light',
+  readingsOnly: 'Tab and Enter through readings only, or through every cell',
+  readingsOnlyNow: 'Tab and Enter go from reading to reading, in the order of Walk.',
+  everyCellNow: 'Tab and Enter go to the next cell.',
   themeMetering: 'Dimmer than dark, for metering',
   findCommand: 'Find a command',
   reference: 'Function reference',
@@ -52,6 +55,7 @@ export const app = {
   paste: 'Paste',
   pasteValues: 'Paste values',
   toFigures: 'Go to the figures',
+  toCells: 'Go to the cells',
   noFigures: 'This sheet has no figures. “Add a figure” makes one.',
   saveFigure: 'Save a figure as a file',
   unkeptElsewhere:

@@ -9,6 +9,8 @@ export const page = {
   waits: 'waits',
   clips: 'clips',
   reading: 'reading',
+  readingsOnly: 'Tab and Enter through readings only',
+  tabStops: 'readings only',
   choice: 'choice',
   given: 'given',
   answer: 'answer',

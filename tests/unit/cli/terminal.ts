@@ -20,6 +20,7 @@ export async function halfstop(
   const said = { out: '', err: '' };
   const written: Record<string, string | Uint8Array> = {};
   const io: Io = {
+    languages: ['en_GB.UTF-8'],
     out: (text) => void (said.out += text),
     err: (text) => void (said.err += text),
     readInput: () => Promise.resolve(input),

@@ -1,7 +1,8 @@
 import { stopsInWords } from '../../../../functions/stops/verdictWords.ts';
 import type { Surroundings } from '../../figure.ts';
-import { listed, said } from '../../kit/words.ts';
+import { listed } from '../../kit/words.ts';
 import type { Ladder, Rung } from './read.ts';
+import { saidSignal } from './signal.ts';
 import { words } from '../../../words/words.ts';
 
 /** How the points stand together, then each point, then what the camera holds. */
@@ -32,7 +33,7 @@ function sentenceOf(rung: Rung, { zero, signal }: Ladder, { writing }: Surroundi
   const level =
     rung.signal !== undefined &&
     signal &&
-    words.ladder.signalAt(said(signal.quantity, rung.signal, writing));
+    words.ladder.signalAt(saidSignal(signal, rung.signal, writing));
   const parts = [from(rung.at, zero), wanted, rung.words, level];
   return `${name}: ${parts.filter(Boolean).join(', ')}.`;
 }

@@ -3,7 +3,8 @@ import { scaleLinear } from 'd3-scale';
 import type { Size, Surroundings } from '../../figure.ts';
 import type { Box } from '../../kit/ground.ts';
 import type { Theme } from '../../kit/theme.ts';
-import { said, saidNumber, widthOf } from '../../kit/words.ts';
+import { saidNumber, widthOf } from '../../kit/words.ts';
+import { saidSignal } from './signal.ts';
 import type { Ladder, Rung } from './read.ts';
 
 /** Below this many letters across, a name stands over its rung and no longer beside it. */
@@ -86,7 +87,7 @@ export function sideWords(rung: Rung, { signal }: Ladder, { writing }: Surroundi
   const parts = [
     saidNumber('stops', rung.at, writing),
     rung.words,
-    rung.signal !== undefined && signal && said(signal.quantity, rung.signal, writing),
+    rung.signal !== undefined && signal && saidSignal(signal, rung.signal, writing),
   ];
   return parts.filter(Boolean).join(' · ');
 }

@@ -1,17 +1,23 @@
 import { screens } from './screens.mjs';
 
 const sizes = {
-  phone: { width: 390, height: 844 },
+  phone: { width: 360, height: 760 },
   tablet: { width: 820, height: 1180 },
   laptop: { width: 1440, height: 900 },
   desk: { width: 1280, height: 800 },
+  wall: { width: 3840, height: 2160 },
 };
 
 /** @typedef {keyof typeof sizes} Size */
 
 /** @param {string} screen @returns {readonly Size[]} the sizes at which a screen is looked at */
-const sizesOf = (screen) =>
-  screen === 'big-sheet' ? ['phone', 'tablet', 'desk'] : ['phone', 'tablet', 'laptop'];
+const sizesOf = (screen) => {
+  if (screen === 'big-sheet') return ['phone', 'tablet', 'desk', 'wall'];
+  return onWall.has(screen) ? ['phone', 'tablet', 'laptop', 'wall'] : ['phone', 'tablet', 'laptop'];
+};
+
+/** Looked at on the largest screen too. */
+const onWall = new Set(['start', 'sheet', 'survey', 'figures']);
 
 /** @param {string} screen @returns {readonly ('dark' | 'light' | 'metering')[]} */
 const themesOf = (screen) =>
@@ -26,7 +32,7 @@ export function everyScreen() {
         file: `dist/pictures/${screen}@${size}-${theme}.png`,
         viewport: sizes[size],
         theme,
-        touch: size !== 'laptop' && size !== 'desk',
+        touch: size === 'phone' || size === 'tablet',
         set,
       })),
     ),

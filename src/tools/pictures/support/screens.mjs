@@ -57,6 +57,38 @@ async function figures(/** @type {Page} */ page) {
   await page.locator('.figure svg[role=img]').first().waitFor();
 }
 
+/** A sheet of the sample book with its figures as tall as they are. @param {string} name */
+async function sheetNamed(/** @type {Page} */ page, /** @type {string} */ name) {
+  await openSample(page, 'A1');
+  const drawer = page.locator('.open-contents');
+  if (await drawer.isVisible()) await drawer.click();
+  await page.locator('.sheet-link', { hasText: name }).click();
+  await page.getByRole('heading', { level: 1, name }).waitFor();
+}
+
+/** Spot readings, with the user's own table of signal levels. */
+const survey = (/** @type {Page} */ page) => sheetNamed(page, 'Reflected survey');
+
+async function signalLadder(/** @type {Page} */ page) {
+  await survey(page);
+  await command(page, 'Go to the figures');
+  const whole = page.getByRole('button', { name: 'Figures over the whole page' });
+  if (await whole.isVisible()) await whole.click();
+  await page.locator('.figure svg[role=img]').first().waitFor();
+}
+
+async function cellMenu(/** @type {Page} */ page) {
+  await openSample(page, 'C13');
+  await page.keyboard.press('Shift+F10');
+  await page.getByRole('menu').waitFor();
+}
+
+async function handOver(/** @type {Page} */ page) {
+  await openSample(page, 'F13');
+  await command(page, 'Hand-over sheet');
+  await page.locator('dialog .handover').waitFor();
+}
+
 async function walk(/** @type {Page} */ page) {
   await openSample(page, 'F13');
   await command(page, 'Walk through the readings');
@@ -187,6 +219,10 @@ export const screens = {
   start,
   'start-books': startWithBooks,
   sheet: (page) => openSample(page, 'F13'),
+  survey,
+  'signal-ladder': signalLadder,
+  'cell-menu': cellMenu,
+  'hand-over': handOver,
   contents,
   slip,
   suggestions,
