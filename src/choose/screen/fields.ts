@@ -1,7 +1,7 @@
 import { html, nothing } from 'lit-html';
 
-/** A line to write in, with its help below. */
-export function textField(name: string, label: string, help: string, value: string) {
+/** A line to write in, with its help below; `begin` where writing is to begin. */
+export function textField(name: string, label: string, help: string, value: string, begin = false) {
   return html`<label class="field"
     ><span>${label}</span
     ><input
@@ -10,6 +10,7 @@ export function textField(name: string, label: string, help: string, value: stri
       .defaultValue=${value}
       autocomplete="off"
       spellcheck="false"
+      ?autofocus=${begin}
     />${help === '' ? nothing : html`<small>${help}</small>`}</label
   >`;
 }

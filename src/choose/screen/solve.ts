@@ -53,8 +53,8 @@ export function solveDialog(seam: SolveSeam): void {
       const written = seam.written.value;
       return html`<form class="box-body stack" @submit=${find}>
         <div class="row">
-          ${textField('result', words.choose.make, words.choose.makeHelp, written.result)}
-          ${textField('wanted', words.choose.equal, words.choose.equalHelp, written.wanted)}
+          ${textField('result', words.choose.make, words.choose.makeHelp, written.result, written.result === '')}
+          ${textField('wanted', words.choose.equal, words.choose.equalHelp, written.wanted, written.result !== '')}
         </div>
         ${textField('changing', words.choose.byChanging, words.choose.byChangingHelp, written.changing)}
         <div class="row">

@@ -67,8 +67,8 @@ const axisFields = (
   { cell, list, first, last, count }: WrittenAxis,
 ) =>
   html`<div class="stack">
-    ${textField(name, label, help, cell)}
-    ${textField(`${name}-list`, words.choose.over, words.choose.overHelp, list)}
+    ${textField(name, label, help, cell, name === 'down' && cell === '')}
+    ${textField(`${name}-list`, words.choose.over, words.choose.overHelp, list, name === 'down' && cell !== '')}
     <div class="row">
       ${textField(`${name}-first`, words.choose.first, '', first)}
       ${textField(`${name}-last`, words.choose.last, '', last)}
