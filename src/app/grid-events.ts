@@ -11,6 +11,7 @@ import { nextReading } from '../walk/next-reading.ts';
 import type { Action } from './actions.ts';
 import type { Desk } from './desk.ts';
 import type { KeyMap } from './keys.ts';
+import { valuesBeside } from './pasted-table.ts';
 
 export interface GridEars {
   readonly desk: Desk;
@@ -77,8 +78,11 @@ export function gridEvents(ears: GridEars): GridEvents {
     },
     copy: (event) => put(event, 'copy'),
     cut: (event) => put(event, 'cut'),
-    paste: (event) =>
-      tell(pasteOrTakeIn(context, event.clipboardData?.getData('text/plain') ?? '')),
+    paste(event) {
+      const given = (type: string) => event.clipboardData?.getData(type) ?? '';
+      const text = given('text/plain');
+      tell(pasteOrTakeIn(context, text, valuesBeside(given('text/html'), text)));
+    },
     menu: ({ on, x, y }) => ears.menu(on, x, y),
     key(event, editing) {
       if (editing && (ears.line.suggest(event) || fixed(event))) return true;

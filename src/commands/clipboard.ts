@@ -1,9 +1,10 @@
 import { copyCells } from '../book/make/copy.ts';
 import { cutCells } from '../book/make/cut.ts';
-import { enter, type Entry } from '../book/make/enter.ts';
+import { enter, type Entry, type Unread } from '../book/make/enter.ts';
 import type { Region } from '../book/make/growing.ts';
 import { addressAt } from '../book/look.ts';
 import { shownText } from '../check/shown.ts';
+import { faultIn } from '../files/in/known.ts';
 import { joinTable, readTable, split } from '../files/table.ts';
 import { done, refused, type Context, type Outcome } from './command.ts';
 import { carryOut } from './doing.ts';
@@ -33,17 +34,19 @@ export function take(context: Context, how: 'copy' | 'cut'): string {
 
 /**
  * Pastes at the selection. What was copied here keeps formulas, formats and roles; text from
- * elsewhere is read cell by cell, as if typed.
+ * elsewhere is read cell by cell, as if typed. `values` are the same cells as the other program
+ * shows them, where it gave that too: they stand in for formulas that nothing here works out.
  */
 export function paste(
   context: Context,
   text: string,
   what: 'all' | 'contents' | 'values' = 'all',
+  values: Shown = [],
 ): Outcome {
   const { clip } = context.session.state;
   const ours =
     clip !== null && sameText(clip.text, text) && context.book.document.sheet(clip.sheet);
-  if (!ours || what === 'values') return pasteText(context, text);
+  if (!ours || what === 'values') return pasteText(context, text, values);
   const from: Region = {
     sheet: clip.sheet,
     top: clip.block.from.row,
@@ -72,7 +75,7 @@ function sameText(ours: string, given: string): boolean {
   return ours === given.replace(/\r\n?/g, '\n').replace(/\n$/, '') || ours === given;
 }
 
-function pasteText(context: Context, text: string): Outcome {
+function pasteText(context: Context, text: string, values: Shown): Outcome {
   const table = cellsOf(text);
   const sheet = sheetInView(context);
   const target = selectedRegion(context);
@@ -92,7 +95,8 @@ function pasteText(context: Context, text: string): Outcome {
     })),
   );
   if (entries.length === 0) return done;
-  const entered = enter(context.book.document, context.means, entries, {
+  const known = strangeIn(context, entries, target, single ? repeated(values, rows) : values);
+  const entered = enter(context.book.document, context.means, known.entries, {
     keepGoing: true,
     label: words.commands.pasteCells(entries.length),
   });
@@ -103,14 +107,67 @@ function pasteText(context: Context, text: string): Outcome {
     height: rows.length,
     width: Math.max(...rows.map((row) => row.length)),
   });
-  const { unread } = entered;
+  const say = pasted(known.strange, entered.unread);
+  return say === '' ? done : { ok: true, say };
+}
+
+/** One value that goes to every cell of the selection. */
+function repeated([[only = ''] = []]: Shown, rows: Shown): Shown {
+  return rows.map((row) => row.map(() => only));
+}
+
+type Shown = readonly (readonly string[])[];
+
+/** A formula that nothing here works out, and whether what it showed stands in its place. */
+interface Strange {
+  readonly entry: Entry;
+  readonly fault: string;
+  readonly isKept: boolean;
+}
+
+function strangeIn(
+  { book, means }: Context,
+  entries: readonly Entry[],
+  { top, left }: Region,
+  values: Shown,
+): { readonly entries: readonly Entry[]; readonly strange: readonly Strange[] } {
+  const sheets = new Set(book.document.sheets.map((one) => one.properties.name.toLowerCase()));
+  const strange: Strange[] = [];
+  const taken = entries.map((entry): Entry => {
+    if (!entry.text.startsWith('=')) return entry;
+    const fault = faultIn(entry.text, (name) => means.isFunction(name), sheets);
+    if (fault === undefined) return entry;
+    const value = values[entry.row - top]?.[entry.column - left] ?? '';
+    const isKept = value !== '' && !value.startsWith('=');
+    strange.push({ entry, fault, isKept });
+    return isKept ? { ...entry, text: value } : entry;
+  });
+  return { entries: taken, strange };
+}
+
+/** What became of a paste where not all of it could be taken; empty where it could. */
+function pasted(strange: readonly Strange[], unread: readonly Unread[]): string {
+  const { keptValues, noValues, leftAsBefore } = words.commands;
+  const isUnread = ({ row, column }: Entry) =>
+    unread.some((one) => one.row === row && one.column === column);
+  const tell = (
+    all: readonly Strange[],
+    say: (count: number, address: string, fault: string) => string,
+  ) => (all[0] ? [say(all.length, addressAt(all[0].entry), all[0].fault)] : []);
   const [first] = unread;
-  if (!first) return done;
-  const start = first.text.slice(0, 40);
-  return {
-    ok: true,
-    say: words.commands.leftAsBefore(unread.length, addressAt(first), start, first.reason),
-  };
+  return [
+    ...(first
+      ? [leftAsBefore(unread.length, addressAt(first), first.text.slice(0, 40), first.reason)]
+      : []),
+    ...tell(
+      strange.filter(({ isKept }) => isKept),
+      keptValues,
+    ),
+    ...tell(
+      strange.filter(({ isKept, entry }) => !isKept && !isUnread(entry)),
+      noValues,
+    ),
+  ].join(' ');
 }
 
 function select({ session }: Context, at: Region, size: { height: number; width: number }): void {

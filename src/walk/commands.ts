@@ -68,10 +68,14 @@ function takesWalks(context: Context): boolean {
 }
 
 /** Pasted text: a walk goes to its points wherever the selection is, anything else to the selection. */
-export function pasteOrTakeIn(context: Context, text: string): Outcome {
+export function pasteOrTakeIn(
+  context: Context,
+  text: string,
+  values: readonly (readonly string[])[] = [],
+): Outcome {
   return looksLikeWalk(text) && takesWalks(context)
     ? (takeIn.run(context, { text }) as Outcome)
-    : paste(context, text);
+    : paste(context, text, 'all', values);
 }
 
 export const walkCommands: readonly AnyCommand[] = [

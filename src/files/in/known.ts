@@ -41,7 +41,8 @@ export function withKnownFormulas(
   return { book: known, leftOut: [...leftOut, ...told] };
 }
 
-function faultIn(
+/** Why a formula cannot be worked out here; undefined where it can. `sheets` are names in small letters. */
+export function faultIn(
   formula: string,
   isFunction: (name: string) => boolean,
   sheets: ReadonlySet<string>,

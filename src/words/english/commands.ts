@@ -21,6 +21,10 @@ export const commands = {
   pasteCells: (count: number) => (count === 1 ? 'Paste' : `Paste ${String(count)} cells`),
   leftAsBefore: (count: number, address: string, text: string, reason: string) =>
     `${plural(count, 'cell was', 'cells were')} left as before. ${address}, "${text}": ${reason}`,
+  keptValues: (count: number, address: string, fault: string) =>
+    `${plural(count, 'formula')} cannot be worked out here, so the value that came along is kept. ${address}: ${fault}`,
+  noValues: (count: number, address: string, fault: string) =>
+    `${plural(count, 'formula')} cannot be worked out here and came without a value. ${address}: ${fault}`,
   clearCells: (count: number) => (count === 1 ? 'Clear a cell' : `Clear ${String(count)} cells`),
   deletedSheet: (title: string | undefined) => `Deleted ${title ?? 'the sheet'}.`,
   fill: 'Fill',
