@@ -49,7 +49,14 @@ function testFiles() {
 
 const isCatalogue = (/** @type {string} */ name) => name.includes('catalogue');
 
-/** @param {readonly string[]} files @returns {Promise<{ file: string, script: Script }[]>} */
+/**
+ * @typedef {object} Compiled a test file
+ * @property {string} file
+ * @property {Script} script
+ * @property {number} cost what loading and running it took when it was first run, in milliseconds
+ */
+
+/** @param {readonly string[]} files @returns {Promise<Compiled[]>} */
 async function compile(files) {
   return Promise.all(
     files.map(async (file) => {
@@ -61,7 +68,7 @@ async function compile(files) {
       const filename = join(process.cwd(), file);
       const text = outputFiles[0]?.text ?? '';
       const script = new Script(`(function (require, module, exports) {${text}\n})`, { filename });
-      return { file, script };
+      return { file, script, cost: 0 };
     }),
   );
 }
@@ -80,7 +87,7 @@ class InOneProcess {
     this.scripts = await compile(testFiles());
   }
 
-  /** The tests of one file, freshly loaded. @param {{ file: string, script: Script }} compiled */
+  /** The tests of one file, freshly loaded. @param {Compiled} compiled */
   async load({ file, script }) {
     const suite = newSuite(file);
     const require = (/** @type {string} */ name) =>
@@ -91,13 +98,18 @@ class InOneProcess {
     return suite.tests;
   }
 
-  /** Those that hold any of these tests; first the ones that stand beside a file of functions/. @param {ReadonlySet<string> | undefined} wanted @param {string} mutated */
+  /**
+   * Those that hold any of these tests: first the ones that stand beside a file of functions/, and
+   * the quick before the slow.
+   * @param {ReadonlySet<string> | undefined} wanted @param {string} mutated
+   */
   scriptsWith(wanted, mutated) {
     const ids = wanted && [...wanted];
     const [, family] = /functions\/(\w+)\//.exec(mutated.replaceAll('\\', '/')) ?? [];
     const isBeside = (/** @type {string} */ file) => file.includes(`/functions/${family}/`);
     return (this.scripts ?? [])
       .filter(({ file }) => !ids || ids.some((id) => id.includes(` ${file} > `)))
+      .sort((one, other) => one.cost - other.cost)
       .sort((one, other) => Number(isBeside(other.file)) - Number(isBeside(one.file)));
   }
 
@@ -106,21 +118,11 @@ class InOneProcess {
     board['mutantCoverage'] = { static: {}, perTest: {} };
     board['activeMutant'] = undefined;
     const results = [];
-    const tests = [];
-    for (const script of this.scripts ?? []) tests.push(...(await this.load(script)));
-    for (const { id, run } of tests) {
-      board['currentTestId'] = id;
+    for (const compiled of this.scripts ?? []) {
       const begun = performance.now();
-      const failure = await failureOf(run);
-      const timeSpentMs = performance.now() - begun;
-      const found = { id, name: id, timeSpentMs };
-      results.push(
-        failure === undefined
-          ? /** @type {const} */ ({ ...found, status: TestStatus.Success })
-          : /** @type {const} */ ({ ...found, status: TestStatus.Failed, failureMessage: failure }),
-      );
+      for (const test of await this.load(compiled)) results.push(await tried(test));
+      compiled.cost = performance.now() - begun;
     }
-    board['currentTestId'] = undefined;
     const mutantCoverage = board['mutantCoverage'];
     return { status: DryRunStatus.Complete, tests: results, mutantCoverage };
   }
@@ -162,6 +164,18 @@ class InOneProcess {
     }
     return { status: MutantRunStatus.Survived, nrOfTests: count };
   }
+}
+
+/** @param {Test} test @returns {Promise<import('@stryker-mutator/api/test-runner').TestResult>} */
+async function tried({ id, run }) {
+  board['currentTestId'] = id;
+  const begun = performance.now();
+  const failureMessage = await failureOf(run);
+  board['currentTestId'] = undefined;
+  const found = { id, name: id, timeSpentMs: performance.now() - begun };
+  return failureMessage === undefined
+    ? { ...found, status: TestStatus.Success }
+    : { ...found, status: TestStatus.Failed, failureMessage };
 }
 
 /** @param {() => unknown} run @returns {Promise<string | undefined>} */
