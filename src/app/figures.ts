@@ -47,6 +47,11 @@ export function createFigures(
         ...{ kind: form.kind, title: form.title, options: form.options },
         ...{ cells: {}, values: {} },
       },
+    placed: (figure, hand, to) =>
+      withDesk((now, { placedHand }) => placedHand(lookAt(now), figure, hand, to)) ?? {
+        name: hand.name,
+        entries: [],
+      },
     prepare() {
       // Who asks for a figure before it has come is told so by the dialog.
       if (!loaded.value)

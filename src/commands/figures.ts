@@ -5,6 +5,7 @@ import {
   removeFigure,
   type PlannedFigure,
 } from '../book/make/figures.ts';
+import { enter, type Entry } from '../book/make/enter.ts';
 import type { AnyCommand, Command } from './command.ts';
 import { carryOut } from './doing.ts';
 import { sheetInView } from './selected.ts';
@@ -52,4 +53,15 @@ export const remove: Command<OfFigure> = {
     carryOut(context, removeFigure(context.book.document, figure), words.commands.removedFigure),
 };
 
-export const figureCommands: readonly AnyCommand[] = [add, change, move, remove];
+/** Something was moved in a figure: its cells follow, in one step. */
+export const place: Command<{ readonly name: string; readonly entries: readonly Entry[] }> = {
+  id: 'figures.place',
+  name: words.figures.placeInFigure,
+  group: 'figures',
+  run({ book, means }, { name, entries }) {
+    const label = words.figures.placeOf(name);
+    return carryOut({ book }, enter(book.document, means, entries, { label }));
+  },
+};
+
+export const figureCommands: readonly AnyCommand[] = [add, change, move, remove, place];

@@ -19,7 +19,7 @@ export function figuresView(look: Look, sheet: string): readonly FigureView[] {
   return figuresOn(look.document, sheet).map((figure): FigureView => {
     const kind = kindOf(figure.kind);
     const lost = kind?.inputs.find(
-      ({ name }) => figure.ranges[name] && !extent(look, figure, name),
+      ({ name }) => figure.ranges[name] && !extentOfInput(look, figure, name),
     );
     return {
       id: figure.id,
@@ -42,7 +42,7 @@ function givenTo(look: Look, figure: Figure): Given {
   const kind = kindOf(figure.kind);
   const inputs = Object.fromEntries(
     (kind?.inputs ?? []).flatMap(({ name, quantities, wide }): (readonly [string, Block])[] => {
-      const range = extent(look, figure, name);
+      const range = extentOfInput(look, figure, name);
       if (range) return [[name, blockOf(look, range, wide)]];
       const value = figure.values[name];
       const [quantity] = quantities ?? [];
@@ -54,7 +54,11 @@ function givenTo(look: Look, figure: Figure): Given {
 }
 
 /** Where an input lies now; a name is looked up as a formula would. */
-function extent({ document }: Look, { ranges }: Figure, name: string): Extent | undefined {
+export function extentOfInput(
+  { document }: Look,
+  { ranges }: Figure,
+  name: string,
+): Extent | undefined {
   const reference = ranges[name];
   return reference && extentOf(meant(document, reference), layoutOf(document));
 }

@@ -4,3 +4,4 @@ export { fileTheme } from '../../figures/kit/theme.ts';
 export { svgFile } from '../../figures/kit/file.ts';
 export { figuresView } from './gather.ts';
 export { formOf, newForm, plannedForm } from './form.ts';
+export { placedHand } from './place.ts';

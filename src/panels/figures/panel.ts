@@ -3,7 +3,9 @@ import { guard } from 'lit-html/directives/guard.js';
 import { repeat } from 'lit-html/directives/repeat.js';
 import { ChevronDown, ChevronUp, Ellipsis, Maximize2, Minimize2, Plus } from 'lucide-static';
 import { pageTheme } from '../../figures/kit/theme.ts';
-import type { Size } from '../../figures/figure.ts';
+import { writingSettings } from '../../book/settings.ts';
+import type { Made, Size } from '../../figures/figure.ts';
+import type { Drawing } from '../../figures/kit/element.ts';
 import type { Shell } from '../frame.ts';
 import { icon } from '../kit/icon.ts';
 import { mount } from '../kit/mount.ts';
@@ -11,6 +13,8 @@ import { signal } from '../kit/signals.ts';
 import { written } from '../kit/written.ts';
 import type { Workbook } from '../workbook.ts';
 import { figureKey, openFigureMenu } from './menu.ts';
+import { handsOver } from './hands.ts';
+import { createHolding, type Holding } from './hold.ts';
 import type { FigureView } from './seam.ts';
 import { setStand, stand } from './stand.ts';
 import { svgOf } from './svg.ts';
@@ -25,6 +29,8 @@ const paper: Size = { width: 700, letters: 11 };
 export function figuresPanel(host: HTMLElement, workbook: Workbook, shell: Shell): void {
   const size = signal<Size>({ width: 0, letters: 13 });
   const printing = signal(false);
+  const writing = () => writingSettings(workbook.settings.value);
+  const holding = createHolding(workbook, writing);
   const measure = () => {
     const list = host.querySelector('.figure-list');
     if (!list) return;
@@ -43,11 +49,17 @@ export function figuresPanel(host: HTMLElement, workbook: Workbook, shell: Shell
     host.className = `figures ${stand().value}`;
     if (figures.length === 0) return '';
     requestAnimationFrame(measure);
-    return view(figures, printing.value ? paper : size.value, workbook, shell);
+    return view(figures, printing.value ? paper : size.value, workbook, shell, holding);
   });
 }
 
-function view(figures: readonly FigureView[], size: Size, workbook: Workbook, shell: Shell) {
+function view(
+  figures: readonly FigureView[],
+  size: Size,
+  workbook: Workbook,
+  shell: Shell,
+  holding: Holding,
+) {
   const how = stand().value;
   const tall = how === 'tall';
   return html`
@@ -90,15 +102,32 @@ function view(figures: readonly FigureView[], size: Size, workbook: Workbook, sh
       ${repeat(
         figures,
         ({ id }) => id,
-        (figure) => card(figure, size, workbook, shell),
+        (figure) => card(figure, size, workbook, shell, holding),
       )}
+      <p class="unseen" role="status">${holding.told.value}</p>
     </div>
   `;
 }
 
-function card(figure: FigureView, size: Size, workbook: Workbook, shell: Shell) {
-  const { id, title, kindName, made } = figure;
+/** Drawn once for each size, however often the page around it is laid anew. */
+const drawings = new WeakMap<Made, { readonly size: Size; readonly drawing: Drawing }>();
+
+function drawingOf(made: Made, size: Size): Drawing {
+  const known = drawings.get(made);
+  if (known?.size === size) return known.drawing;
+  const drawing = made.draw(pageTheme, size);
+  drawings.set(made, { size, drawing });
+  return drawing;
+}
+
+function card(figure: FigureView, size: Size, workbook: Workbook, shell: Shell, holding: Holding) {
+  const { id, title, kindName } = figure;
+  const hold = holding.now.value;
+  // While something in it is held, the figure is as it would be.
+  const made = hold?.figure === id && hold.from === figure.made ? hold.made : figure.made;
   const [lead = '', ...rest] = 'reason' in made ? [made.reason] : made.sentences;
+  const last = 'reason' in made ? hold?.from : made;
+  const drawing = last && size.width > 0 ? drawingOf(last, size) : undefined;
   return html`<figure class="figure" data-figure=${id}>
     <figcaption>
       <div>
@@ -115,12 +144,16 @@ function card(figure: FigureView, size: Size, workbook: Workbook, shell: Shell) 
         ${icon(Ellipsis)}
       </button>
     </figcaption>
+    ${drawing ? guard([drawing], () => svgOf(drawing, `${kindName}: ${title}. ${lead}`)) : ''}
     ${
-      'reason' in made || size.width === 0
-        ? ''
-        : guard([made, size], () =>
-            svgOf(made.draw(pageTheme, size), `${kindName}: ${title}. ${lead}`),
-          )
+      drawing
+        ? handsOver({
+            ...{ figure, drawing, holding },
+            hands: last?.hands ?? [],
+            writing: writingSettings(workbook.settings.value),
+            say: workbook.say,
+          })
+        : ''
     }
     ${
       rest.length > 0

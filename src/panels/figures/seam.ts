@@ -1,4 +1,5 @@
-import type { FigureKind, Made, Undrawn } from '../../figures/figure.ts';
+import type { FigureKind, Hand, Made, Undrawn } from '../../figures/figure.ts';
+import type { Spot } from '../../book/look.ts';
 import type { ReadonlySignal } from '../kit/signals.ts';
 
 /** What panels see of figures and ask about them. Everything is empty until what draws has loaded. */
@@ -10,6 +11,14 @@ export interface Figures {
   form(kind: string, figure?: string): FigureForm;
   /** What was written in the dialog as a plan that a command takes. */
   planned(form: FigureForm): PlannedForm;
+  /** Something of a figure, moved, as a plan that a command takes. */
+  placed(figure: string, hand: Hand, to: readonly [across: number, up: number]): PlacedHand;
+}
+
+/** What is typed into cells because something was moved in a figure. */
+export interface PlacedHand {
+  readonly name: string;
+  readonly entries: readonly (Spot & { readonly text: string })[];
 }
 
 export interface FigureView {

@@ -31,5 +31,13 @@ export const figures = {
   saveSvg: 'Save as a drawing (SVG)',
   savePng: 'Save as a picture (PNG)',
   remove: 'Remove the figure',
+  hands: 'What can be moved',
+  handsHint: (usual: string, fine: string, far: string) =>
+    `Drag what stands in it, or move it by arrow keys: ${usual} at a time, with Shift ${fine}, with Ctrl ${far}.`,
+  placeInFigure: 'Move something in a figure',
+  placeOf: (name: string) => `Move ${name}`,
+  axisAt: (axis: string, length: string) => `${axis} ${length}`,
+  byFormula: (where: string, name: string) =>
+    `A formula works out ${where} of ${name}. Type a number there to move it by hand.`,
   sayWhich: (input: string) => `Say which cells hold “${input}”.`,
 } as const;

@@ -208,6 +208,7 @@ export function paperWorkbook(): PaperWorkbook {
       kinds: signal([]),
       form: (kind) => ({ kind, title: '', fields: {}, options: {} }),
       planned: (form) => ({ ...form, cells: form.fields, values: {} }),
+      placed: (_figure, { name }) => ({ name, entries: [] }),
     },
     notice: signal(null),
     commands: signal([
