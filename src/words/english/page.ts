@@ -20,7 +20,7 @@ export const page = {
   lowestOverMean: 'lowest over mean',
   combined: 'combined',
   atVolts: (volts: number) => `at ${String(volts)} V`,
-  atVoltsPowerFactor: (volts: number) => `at ${String(volts)} V, power factor 1`,
+  atVoltsPowerFactor: (volts: number) => `at ${String(volts)} V, power factor 1 (tungsten only)`,
   lowest: 'lowest',
   highest: 'highest',
   cells: 'cells',

@@ -91,7 +91,7 @@ describe('what a selection amounts to', () => {
   test('watts have a sum, and the amps of a load that draws no more than its watts', () => {
     expect(facts('B9', 'B10')['sum']).toBe('950 W');
     // 950 W / 230 V.
-    expect(facts('B9', 'B10')['at 230 V, power factor 1']).toBe('4.13 A');
+    expect(facts('B9', 'B10')['at 230 V, power factor 1 (tungsten only)']).toBe('4.13 A');
   });
 
   test('colour temperatures have none: lowest and highest', () => {
