@@ -5,7 +5,7 @@ import { parseArgs } from 'node:util';
 import { Stryker } from '@stryker-mutator/core';
 import { commit } from './machine.mjs';
 import { keeper } from './mutation/keeper.mjs';
-import { joined, open, pageOf, sums } from './mutation/record.mjs';
+import { joined, open, pageOf, sums, triedAt } from './mutation/record.mjs';
 import { root } from './root.mjs';
 
 /**
@@ -109,7 +109,7 @@ function changedSince(known) {
       const names = execFileSync('git', ['diff', '--name-only', hash, '--', 'functions']);
       return String(names)
         .split('\n')
-        .filter((file) => known[file]?.commit === at);
+        .filter((file) => triedAt(known, file) === at);
     }),
   );
 }
@@ -123,7 +123,11 @@ async function write(known) {
   writeFileSync(page, await format(pageOf(known, reasons, now), { parser: 'markdown' }));
 }
 
-let known = Object.fromEntries(Object.entries(before).filter(([file]) => files.includes(file)));
+let known = Object.fromEntries(
+  Object.entries(before).filter(([path]) =>
+    files.some((file) => `${file}/`.startsWith(`${path}/`)),
+  ),
+);
 if (!asked.page) {
   const at = commit('functions', 'tests/unit/functions', 'tests/standards', 'src/tools/mutation');
   let writing = Promise.resolve();

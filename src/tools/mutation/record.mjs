@@ -3,14 +3,17 @@ import { table } from '../machine.mjs';
 /**
  * What is known of the mutants of functions/, and the page that says it. Runs that tried a part each
  * are joined here: every file keeps the commit, the seed and the share of the run that tried it last.
- * @typedef {object} Tried what one run found in one file
+ * Where only the sums of a whole folder are known, they stand under the folder's name until one of
+ * its files is tried.
+ * @typedef {object} Tried what one run found in one file or folder
  * @property {string} commit
  * @property {number} seed
  * @property {number} share share of its functions that were tried
  * @property {number} mutants
  * @property {number} killed
- * @property {readonly string[]} survivors each as "what stood there → what stood there instead"
- * @typedef {Record<string, Tried>} Known by file
+ * @property {readonly string[]} survivors each as "what stood there → what stood there instead", in
+ *   a folder with the file's name and a colon before it
+ * @typedef {Record<string, Tried>} Known by file or folder
  * @typedef {{ file: string, change: string, reason: string }} Reason
  * @typedef {object} Now how the files stand when the page is written
  * @property {readonly string[]} files all that are to be tried
@@ -37,15 +40,25 @@ function groups(all, keyOf) {
   return [...found];
 }
 
-/** The folder that a file counts for; `functions` for those that stand in none. @param {string} file */
-export function folderOf(file) {
-  const [, folder = '', name] = file.split('/');
-  return name === undefined ? 'functions' : folder;
+const isFile = (/** @type {string} */ path) => path.endsWith('.ts');
+
+/** The folder that a file counts for; `functions` for those that stand in none. @param {string} path */
+export function folderOf(path) {
+  const [, folder = '', name] = path.split('/');
+  return name === undefined && isFile(path) ? 'functions' : folder;
 }
+
+/** What is known of a file, by itself or with its folder. @param {Known} known @param {string} file */
+const knownOf = (known, file) => known[file] ?? known[`functions/${folderOf(file)}`];
+
+/** The commit at which a file was tried last. @param {Known} known @param {string} file */
+export const triedAt = (known, file) => knownOf(known, file)?.commit;
 
 /** What was known, with what a run found in the files that it tried. @param {Known} known @param {Known} found */
 export function joined(known, found) {
-  const all = Object.entries({ ...known, ...found });
+  const anew = new Set(Object.keys(found).map(folderOf));
+  const kept = Object.entries(known).filter(([path]) => isFile(path) || !anew.has(folderOf(path)));
+  const all = Object.entries({ ...Object.fromEntries(kept), ...found });
   return Object.fromEntries(all.sort(([one], [other]) => (one < other ? -1 : 1)));
 }
 
@@ -68,8 +81,11 @@ export function open(known, reasons) {
 
 /** @param {Known} known @param {readonly Reason[]} reasons @returns {Reason[]} */
 function listed(known, reasons) {
-  return Object.entries(known).flatMap(([file, { survivors }]) =>
-    survivors.map((change) => {
+  return Object.entries(known).flatMap(([path, { survivors }]) =>
+    survivors.map((survivor) => {
+      const [, name = '', inFolder = ''] = /^(\S+): (.*)$/su.exec(survivor) ?? [];
+      const file = isFile(path) ? path : `${path}/${name}`;
+      const change = isFile(path) ? survivor : inFolder;
       const entry = reasons.find((one) => one.file === file && one.change === change);
       return { file, change, reason: entry?.reason ?? '' };
     }),
@@ -84,7 +100,7 @@ export function pageOf(known, reasons, { files, changed }) {
     const tried = Object.entries(known).filter(([file]) => folderOf(file) === folder);
     const here = sums(tried.map(([, one]) => one));
     const runs = groups(tried, ([, one]) => runOf(one)).map(
-      ([run, those]) => `${run} (${those.length} ${those.length === 1 ? 'file' : 'files'})`,
+      ([run, those]) => `${run} (${countOf(those.map(([path]) => path))})`,
     );
     return [
       folder,
@@ -94,8 +110,8 @@ export function pageOf(known, reasons, { files, changed }) {
       runs.join('; '),
     ];
   });
-  const untried = files.filter((file) => !known[file]);
-  const stale = Object.keys(known).filter((file) => changed.has(file));
+  const untried = files.filter((file) => !knownOf(known, file));
+  const stale = files.filter((file) => knownOf(known, file) && changed.has(file));
   return [
     '# Mutants',
     'Written by `node src/tools/mutate.mjs`: functions/ changed in one place after the other, and whether a test noticed. Words for people, proofs (examples, laws), tables and what else runs once when a file loads are left alone. Folders and files may be tried one by one; the last column says which run, by commit, seed and share of the functions, each figure is from. `npm run hard` tries all.',
@@ -113,6 +129,12 @@ export function pageOf(known, reasons, { files, changed }) {
       ]),
     ),
   ].join('\n\n');
+}
+
+/** @param {readonly string[]} paths */
+function countOf(paths) {
+  if (!paths.every(isFile)) return 'the folder';
+  return paths.length === 1 ? '1 file' : `${paths.length} files`;
 }
 
 /** @param {Tried} tried */

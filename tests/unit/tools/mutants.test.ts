@@ -33,6 +33,21 @@ test('the page says of each folder by which runs its figures came, and how much 
   );
 });
 
+test('of a folder the sums stand until one of its files is tried anew', () => {
+  const folder = { 'functions/stops': one('ccc and ddd', 40, ['STOPS.ts: a → b: c']) };
+  const files = ['functions/stops/STOPS.ts', 'functions/stops/WITHOUT.ts'];
+  const file = 'functions/stops/STOPS.ts';
+  const reasons = [{ file, change: 'a → b: c', reason: 'The same.' }];
+  const page = pageOf(folder, reasons, { files, changed: new Set([file]) });
+  expect(page).toContain('| stops | 40 | 39 | 97.5 % | ccc and ddd, seed 7, all (the folder) |');
+  expect(page).toContain(`| ${file} | ${'`a → b: c`'} | The same. |`);
+  expect(page).toContain(`Changed since they were tried: ${file}.`);
+  expect(page).not.toContain('Not tried');
+  const later = joined(folder, { [file]: one('eee', 10) });
+  expect(Object.keys(later)).toEqual([file]);
+  expect(Object.keys(joined(folder, { 'functions/near.ts': one('eee', 1) }))).toHaveLength(2);
+});
+
 test('the page names what is not as it was when it was tried, and what never was', () => {
   const page = pageOf(earlier, [], {
     files: [...now.files, 'functions/stops/STOPFACTOR.ts'],
