@@ -1,5 +1,6 @@
 import { newDocument } from '../book/newdocument.ts';
 import { copyOf } from '../book/content.ts';
+import { fixturesOf } from '../book/fixtures.ts';
 import { figuresOn } from '../book/figures.ts';
 import { readBook } from '../book/form/read.ts';
 import { photosOn } from '../book/form/photos.ts';
@@ -284,7 +285,8 @@ function bookActions(
         if (!content) return hands.act('sheet.addContent', undefined);
         const own = figuresOn(read.document, first.id);
         const figures = figuresFor(own, hands, first.id, content.id);
-        return hands.act('sheet.addContent', { content, figures });
+        const fixtures = fixturesOf(read.document);
+        return hands.act('sheet.addContent', { content, figures, fixtures });
       },
     },
   ];

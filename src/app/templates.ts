@@ -29,6 +29,26 @@ export const templates: readonly TemplateEntry[] = [
     purpose: words.templates.sunHelp,
   },
   {
+    id: 'fixtures-and-distances',
+    title: words.templates.distances,
+    purpose: words.templates.distancesHelp,
+  },
+  {
+    id: 'set-plan',
+    title: words.templates.setPlan,
+    purpose: words.templates.setPlanHelp,
+  },
+  {
+    id: 'backdrop',
+    title: words.templates.backdrop,
+    purpose: words.templates.backdropHelp,
+  },
+  {
+    id: 'marks',
+    title: words.templates.marks,
+    purpose: words.templates.marksHelp,
+  },
+  {
     id: 'power',
     title: words.templates.power,
     purpose: words.templates.powerHelp,

@@ -8,6 +8,9 @@ import {
   removeSheet,
 } from '../book/make/sheets.ts';
 import type { Figure } from '../book/figures.ts';
+import { fixturesOf, keyOf, type KeptFixture } from '../book/fixtures.ts';
+import { addFixtures } from '../book/make/fixtures.ts';
+import { made, type Made } from '../book/make/made.ts';
 import type { SheetContent, SheetProperties } from '../book/types.ts';
 import type { AnyCommand, Command, Context } from './command.ts';
 import { carryOut } from './doing.ts';
@@ -20,21 +23,42 @@ interface OfSheet {
 
 /** A new sheet at the end: blank, or with the content of a template and its figures. */
 export const add: Command<
-  { readonly content?: SheetContent; readonly figures?: readonly Figure[] } | undefined
+  | {
+      readonly content?: SheetContent;
+      readonly figures?: readonly Figure[];
+      /** Those that its formulas call by name. */
+      readonly fixtures?: readonly KeptFixture[];
+    }
+  | undefined
 > = {
   id: 'sheet.addContent',
   name: words.commands.addSheet,
   group: 'sheets',
   run(context, args) {
     const { document } = context.book;
-    const made = args?.content
+    const sheet = args?.content
       ? placeSheet(document, args.content, undefined, undefined, args.figures)
       : addSheet(document, context.means);
-    const outcome = carryOut(context, made);
-    if (outcome.ok && made.ok) context.session.show(made.sheet);
+    const outcome = carryOut(context, withFixtures(context, sheet, args?.fixtures ?? []));
+    if (outcome.ok && sheet.ok) context.session.show(sheet.sheet);
     return outcome;
   },
 };
+
+/** With the fixtures that the book does not have yet, in the same gesture. */
+function withFixtures(
+  { book, means }: Context,
+  sheet: Made,
+  fixtures: readonly KeptFixture[],
+): Made {
+  const there = new Set(fixturesOf(book.document).map(({ name }) => keyOf(name)));
+  const missing = fixtures.filter(({ name }) => !there.has(keyOf(name)));
+  if (!sheet.ok || missing.length === 0) return sheet;
+  const shelf = addFixtures(book.document, means, missing);
+  if (!shelf.ok) return shelf;
+  const { label, steps } = sheet.transaction;
+  return made(label, [...shelf.transaction.steps, ...steps]);
+}
 
 export const duplicate: Command<Partial<OfSheet> | undefined> = {
   id: 'sheet.duplicate',

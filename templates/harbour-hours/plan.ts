@@ -7,7 +7,7 @@ import { pointsSheet } from '../key-fill-background/plan.ts';
 import { keyRow } from '../key-fill-background/rows.ts';
 import { harbour, sunSheet } from '../sun/plan.ts';
 import { dimmingSheet } from '../tungsten-dimming/plan.ts';
-import { shelve } from './fixtures.ts';
+import { shelve } from '../shelve.ts';
 import { tones } from './tones.ts';
 import { loft, shed } from './walks.ts';
 

@@ -4,6 +4,7 @@ import { readBook } from '../../src/book/form/read.ts';
 import { readAddress } from '../../src/book/look.ts';
 import { enter } from '../../src/book/make/enter.ts';
 import { connectEngine } from '../../src/engine/index.ts';
+import { fixturesIn } from '../../src/files/photometric/shelf.ts';
 import { isError } from '../../functions/values.ts';
 import { planMeans } from '../../templates/build.ts';
 
@@ -13,7 +14,7 @@ export function openFilled(template: string) {
   const read = readBook(readFileSync(file, 'utf8'));
   if (!read.ok) throw new Error(read.reason);
   const book = createBook(read.document);
-  const engine = connectEngine(book);
+  const engine = connectEngine(book, { fixtures: fixturesIn });
   let minted = 0;
   // Ids of its own: those of the plan are taken.
   const means = { ...planMeans(), newId: () => `typed${minted++}` };

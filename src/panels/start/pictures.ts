@@ -65,6 +65,33 @@ const drawings: Readonly<Record<string, unknown>> = {
     <path class="ink paper" d="M24 16h152v92H24z" /><path class="soft" d="M24 34h152M62 16v92M100 16v92M138 16v92" />
     <path class="lit" d="M28 42h68v12H28z" /><path class="ink paper" d="M66 62h106v12H66zM104 82h68v12h-68z" />
     <path class="ink" d="M28 42h68v12H28zM36 25h14M74 25h14M112 25h14M150 25h14" />`,
+  // A lamp, its throw down a measured line, and the light that grows wider and weaker.
+  'fixtures-and-distances': svg`
+    <path class="glow" d="M40 56 176 22V90Z" />
+    <path class="ink paper" d="M20 46h16l6 6v8l-6 6H20z" /><path class="ink" d="M28 66v10" />
+    <path class="ink" d="M84 45v22M128 34v44M172 23v66" /><path class="lit" d="M80 50h8v12h-8z" />
+    <path class="soft" d="M40 104h132M40 100v8M84 100v8M128 100v8M172 100v8" />`,
+  // The room from above: two lamps, what they throw, lines of equal light, a mark.
+  'set-plan': svg`
+    <path class="ink" d="M22 12h156v98H22z" />
+    <path class="glow" d="M40 94 84 40 112 62Z" /><path class="glow faint-glow" d="M164 90 96 60 110 44Z" />
+    <path class="soft" d="M74 54c4-22 44-24 50-4s-14 34-32 30-20-14-18-26zM86 54c2-12 24-14 28-2s-8 18-18 16-11-8-10-14z" />
+    <circle class="ink paper" cx="100" cy="54" r="6" />
+    <rect class="lit" x="30" y="88" width="14" height="9" rx="2" transform="rotate(-48 37 92)" />
+    <rect class="ink paper" x="156" y="85" width="16" height="7" rx="1" transform="rotate(32 164 88)" />`,
+  // A screen in fields, light in the middle and falling off to the corners.
+  backdrop: svg`
+    <path class="glow" d="M36 14h128v74H36z" /><path class="lit" d="M68 32h64v37H68z" />
+    <path class="soft" d="M36 32h128M36 51h128M36 69h128M68 14v74M100 14v74M132 14v74" />
+    <path class="ink" d="M36 14h128v74H36zM28 8h144" />
+    <path class="ink paper" d="M22 112l8-10 8 10zM162 112l8-10 8 10z" />`,
+  // Marks along a move; each lies in the band where the light holds.
+  marks: svg`
+    <path class="glow" d="M26 20 180 40V88L26 60Z" />
+    <path class="soft" stroke-dasharray="2 4" d="M40 92C70 60 120 72 166 46" />
+    <path class="ink" d="M34 86l12 12M46 86 34 98M84 62l12 12M96 62 84 74M122 60l12 12M134 60l-12 12" />
+    <path class="lit" d="M158 38h16v16h-16z" /><path class="ink" d="M160 40l12 12M172 40l-12 12" />
+    <path class="soft" d="M76 104h28M76 100v8M104 100v8" />`,
   // A loft with its beams, a window gap and a bench in the light that falls through it.
   'harbour-hours': svg`
     <path class="glow" d="M128 34 148 30 92 104H36Z" />

@@ -11,6 +11,16 @@ export const templates = {
     'How warm a tungsten lamp turns as it is dimmed, and how far from the camera’s white.',
   sun: 'Sun',
   sunHelp: 'Where the sun stands through the day, and how much light a clear sky gives.',
+  distances: 'Fixtures and distances',
+  distancesHelp:
+    'What each light gives where it stands, how wide and how soft, and where it should go.',
+  setPlan: 'Set plan',
+  setPlanHelp: 'Where each light stands and is aimed, and what every point of the set gets of it.',
+  backdrop: 'Backdrop',
+  backdropHelp:
+    'How evenly a backdrop or a screen is lit: highest, lowest, mean, and spread in stops.',
+  marks: 'Marks',
+  marksHelp: 'What an actor gets on each mark of a move, how soft it is, and how deep it holds.',
   power: 'Power',
   powerHelp: 'What is plugged in where, and whether circuits, leads and supply carry it.',
   compare: 'Compare',
