@@ -7,6 +7,8 @@ import { words } from '../words/words.ts';
 import type { Desk } from './desk.ts';
 import { gridModel } from './grid-model.ts';
 import { planPages, type Plan } from './paper.ts';
+import { fitPages } from './fit-pages.ts';
+import { notesOn, numberNotes, type Run } from './printed-notes.ts';
 import { lookAt } from './workbook.ts';
 
 /** What lays sheets on paper: fetched when there is a book to print. */
@@ -21,7 +23,12 @@ export interface LaidSheet {
   dispose(): void;
 }
 
-/** One sheet as plain tables with its head, figures, numbered notes and legend, in `host`. */
+/** Wider paper has a figure’s sentences beside it and not above: both are seen on one page. */
+const sideBySide = 900;
+const besideDrawing = 270;
+const widestDrawing = 700;
+
+/** One sheet as plain tables with its head, legend, numbered notes and figures, in `host`. */
 export function laySheet(host: HTMLElement, desk: Desk, id: Id, laying: Laying): LaidSheet {
   const look = lookAt(desk);
   const model = gridModel(
@@ -37,19 +44,25 @@ export function laySheet(host: HTMLElement, desk: Desk, id: Id, laying: Laying):
 
   laying.printed.layHead(add(host, 'printed-head'), look, id);
   const runs = rows > 0 ? plan.runs : [];
-  const views = runs.map((run, index): GridView => {
+  const views = runs.map((columnsHere, index): GridView => {
     const part = add(host, 'part');
     if (index > 0) add(part, 'goes-on').textContent = words.print.continued(index + 1, runs.length);
     const cells = add(part, 'cells');
-    const view = laying.openGrid(cells, cut(model, rows, run), noEvents);
-    number(cells, run, notes);
+    const run = { rows: rowsIn(model, rows, index > 0 ? columnsHere : []), columns: columnsHere };
+    const view = laying.openGrid(cells, cut(model, run), noEvents);
+    numberNotes(cells, run, notes);
     wrap(cells, plan.room / plan.scale);
-    repeatHead(cells, model.frozen.rows);
+    repeatHead(cells, run.rows.filter((row) => row < model.frozen.rows).length);
     cells.style.setProperty('zoom', String(plan.scale));
     return view;
   });
   const ends = notes.map(({ text, cells }) => ({ address: cells.map(addressAt).join(', '), text }));
-  laying.printed.layFoot(add(host, 'printed-foot'), look, id, ends, Math.min(plan.room, 700));
+  const foot = add(host, 'printed-foot');
+  const isWide = plan.room > sideBySide;
+  foot.classList.toggle('side-by-side', isWide);
+  const width = Math.min(plan.room - (isWide ? besideDrawing : 0), widestDrawing);
+  laying.printed.layFoot(foot, look, id, ends, width);
+  fitPages(host, plan);
   return {
     plan,
     name: model.name,
@@ -66,31 +79,6 @@ function add(host: HTMLElement, name: string): HTMLElement {
   return element;
 }
 
-/** One note with all cells that it is on. */
-interface Noted {
-  readonly text: string;
-  readonly cells: { readonly row: number; readonly column: number }[];
-}
-
-/** What people wrote on cells and what the check has to say of them, in the order of reading. */
-function notesOn(desk: Desk, sheet: Id, rows: number, columns: number): readonly Noted[] {
-  const found = desk.book.document.sheet(sheet);
-  const notes = new Map<string, Noted>();
-  for (let row = 0; row < rows; row += 1)
-    for (let column = 0; column < columns; column += 1) {
-      const [rowId, columnId] = [found?.rows.idAt(row), found?.columns.idAt(column)];
-      const cell =
-        rowId !== undefined && columnId !== undefined ? found?.cell(rowId, columnId) : undefined;
-      const said = [cell?.note ?? '', ...desk.remarksAt({ sheet, row, column })];
-      const text = said.filter((one) => one !== '').join(' ');
-      if (text === '') continue;
-      const noted = notes.get(text) ?? { text, cells: [] };
-      noted.cells.push({ row, column });
-      notes.set(text, noted);
-    }
-  return [...notes.values()];
-}
-
 /** The smallest block from A1 that has anything to see. */
 function written(model: GridModel): { rows: number; columns: number } {
   const used = model.used();
@@ -98,8 +86,7 @@ function written(model: GridModel): { rows: number; columns: number } {
   let columns = 0;
   for (let row = 0; row < used.rows; row += 1) {
     for (let column = 0; column < used.columns; column += 1) {
-      const { text, role, verdict, note } = model.cell(row, column);
-      if (text === '' && !role && !verdict && !note) continue;
+      if (isBlank(model, row, column)) continue;
       rows = row + 1;
       columns = Math.max(columns, column + 1);
     }
@@ -107,39 +94,38 @@ function written(model: GridModel): { rows: number; columns: number } {
   return { rows, columns };
 }
 
-/** The first rows and some columns of a sheet as a sheet of their own. */
-function cut(model: GridModel, rows: number, columns: readonly number[]): GridModel {
+function isBlank(model: GridModel, row: number, column: number): boolean {
+  const { text, role, verdict, note } = model.cell(row, column);
+  return text === '' && !role && !verdict && !note;
+}
+
+/** All rows, or those that head each page or say something beside the first column. */
+function rowsIn(model: GridModel, count: number, [, ...columns]: readonly number[]): number[] {
+  return Array.from({ length: count }, (_, row) => row).filter(
+    (row) =>
+      columns.length === 0 ||
+      row < model.frozen.rows ||
+      columns.some((column) => !isBlank(model, row, column)),
+  );
+}
+
+/** Some rows and columns of a sheet as a sheet of their own. */
+function cut(model: GridModel, { rows, columns }: Run): GridModel {
   const of = (column: number): number => columns[column] ?? 0;
-  const size = { rows, columns: columns.length };
+  const at = (row: number): number => rows[row] ?? 0;
+  const size = { rows: rows.length, columns: columns.length };
   return {
     name: model.name,
     rowCount: size.rows,
     columnCount: size.columns,
     frozen: { rows: 0, columns: 0 },
     columnWidth: (column) => model.columnWidth(of(column)),
-    rowLabel: (row) => model.rowLabel(row),
+    rowLabel: (row) => model.rowLabel(at(row)),
     columnLabel: (column) => model.columnLabel(of(column)),
-    cell: (row, column) => model.cell(row, of(column)),
+    cell: (row, column) => model.cell(at(row), of(column)),
     editText: () => '',
     used: () => size,
   };
-}
-
-/** The number of its note goes behind a cell's words, or before a number. */
-function number(part: HTMLElement, columns: readonly number[], notes: readonly Noted[]): void {
-  const lines = part.querySelectorAll('tbody tr');
-  notes.forEach(({ cells }, index) => {
-    for (const { row, column } of cells) {
-      const cell = lines[row]?.querySelectorAll('td')[columns.indexOf(column)];
-      if (!cell) continue;
-      const mark = document.createElement('sup');
-      mark.className = 'note-number';
-      mark.textContent = String(index + 1);
-      (cell.classList.contains('left') ? (cell.querySelector('.words') ?? cell) : cell).append(
-        mark,
-      );
-    }
-  });
 }
 
 /** Rows that stay in view on the screen head each page on paper. */

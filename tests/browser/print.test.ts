@@ -270,10 +270,21 @@ const asked = async (page: Page) => {
   await page.locator('html[data-asked]').waitFor();
 };
 
-describe.each(['en-GB', 'en-US'])('paper of %s', (locale) => {
+/** Prints the sample book on another paper than its own. */
+async function choosePaper(page: Page, paper: string): Promise<void> {
+  await choose(page, 'Settings of the book');
+  await page.getByLabel('Paper', { exact: true }).selectOption(paper);
+  await page.keyboard.press('Escape');
+}
+
+describe.each([
+  ['A4', 'en-GB', [595, 842]],
+  ['Letter', 'en-US', [612, 792]],
+] as const)('on %s', (paper, locale, size) => {
   it('holds the whole sample book, no text over its right edge, notes numbered at its end', async () => {
     const { page } = await openApp({ locale, before: silent });
     await begin(page, 'sample book');
+    await choosePaper(page, paper);
     await painterLoaded(page);
     await choose(page, 'Print the whole book');
     await asked(page);
@@ -292,10 +303,10 @@ describe.each(['en-GB', 'en-US'])('paper of %s', (locale) => {
     const notes = page.locator('.printed > section:first-child .end-notes li');
     expect(new Set(numbers).size).toBe(await notes.count());
     expect(numbers.length).toBeGreaterThan(0);
-    // A page for each sheet at least, and for two wide ones no more than five.
+    // A page for each of six sheets, two more for the columns of two wide ones, three for figures.
     const pages = await pagesOf(page);
-    expect(pages).toBeGreaterThanOrEqual(5);
-    expect(pages).toBeLessThanOrEqual(13);
+    expect(pages).toBeGreaterThanOrEqual(8);
+    expect(pages).toBeLessThanOrEqual(11);
   });
 
   it('hands a set-up over on one page', async () => {
@@ -318,16 +329,20 @@ describe.each(['en-GB', 'en-US'])('paper of %s', (locale) => {
     expect(await pagesOf(page)).toBe(1);
   });
 
-  it.each(['Key, fill and background', 'Reflected survey', 'Camera', 'Tungsten dimming', 'Sun'])(
-    'holds %s whole',
-    async (template) => {
-      const { page } = await openApp({ locale, before: silent });
-      await begin(page, template);
-      await painterLoaded(page);
-      expect(await overEdge(page)).toEqual([]);
-      const pages = await pagesOf(page);
-      expect(pages).toBeGreaterThanOrEqual(1);
-      expect(pages).toBeLessThanOrEqual(template.startsWith('Key') ? 5 : 2);
-    },
-  );
+  it.each([
+    ['Key, fill and background', 3],
+    ['Reflected survey', 2],
+    ['Camera', 2],
+    ['Tungsten dimming', 1],
+    ['Sun', 1],
+  ] as const)('holds %s whole on %d pages at most', async (template, most) => {
+    const { page } = await openApp({ locale, before: silent });
+    await begin(page, template);
+    const box = [...(await boxOf(page))].sort((a, b) => a - b);
+    expect(box, 'the paper of where the book was begun').toEqual(size);
+    expect(await overEdge(page)).toEqual([]);
+    const pages = await pagesOf(page);
+    expect(pages).toBeGreaterThanOrEqual(1);
+    expect(pages).toBeLessThanOrEqual(most);
+  });
 });

@@ -49,7 +49,7 @@ export function layHead(host: HTMLElement, look: Look, id: string): void {
   );
 }
 
-/** What stands under them: figures, notes by their numbers, and what the marks mean. */
+/** What stands under them: what the marks mean, notes by their numbers, then the figures. */
 export function layFoot(
   host: HTMLElement,
   look: Look,
@@ -61,39 +61,43 @@ export function layFoot(
   const roles = rolesOn(look, id);
   const shapes = [...new Set(judgedOn(look, id).map((point) => point.shape))];
   render(
-    html`${
-      roles.length + shapes.length > 0
-        ? html`<ul class="marks">
-            ${roles.map((role) => html`<li><span class="role ${role}"></span>${said.roles[role]}</li>`)}
-            ${roles.length > 0 ? html`<li>${said.result}</li>` : nothing}
-            ${shapes.map((one) => html`<li>${shape(one)} ${said.shapes[one]}</li>`)}
-          </ul>`
-        : nothing
-    }
-    ${figuresView(look, id).map(({ title, kindName, made }) => {
-      const lines = 'reason' in made ? [made.reason] : made.sentences;
-      return html`<figure class="figure">
-        <figcaption>
-          <h3>${title}</h3>
-          ${lines.map((line) => html`<p>${written(line)}</p>`)}
-        </figcaption>
+    html`<div class="under-table">
         ${
-          'reason' in made
-            ? nothing
-            : svgOf(made.draw(pageTheme, { width, letters }), `${kindName}: ${title}`)
+          roles.length + shapes.length > 0
+            ? html`<ul class="marks">
+                ${roles.map((role) => html`<li><span class="role ${role}"></span>${said.roles[role]}</li>`)}
+                ${roles.length > 0 ? html`<li>${said.result}</li>` : nothing}
+                ${shapes.map((one) => html`<li>${shape(one)} ${said.shapes[one]}</li>`)}
+              </ul>`
+            : nothing
         }
-      </figure>`;
-    })}
-    ${
-      notes.length > 0
-        ? html`<section class="end-notes">
-            <h3>${said.notes}</h3>
-            <ol>
-              ${notes.map(({ address, text }) => html`<li><b>${address}</b> ${text}</li>`)}
-            </ol>
-          </section>`
-        : nothing
-    }`,
+        ${
+          notes.length > 0
+            ? html`<section class="end-notes">
+                <h3>${said.notes}</h3>
+                <ol>
+                  ${notes.map(({ address, text }) => html`<li><b>${address}</b> ${text}</li>`)}
+                </ol>
+              </section>`
+            : nothing
+        }
+      </div>
+      <div class="drawn">
+        ${figuresView(look, id).map(({ title, kindName, made }) => {
+          const lines = 'reason' in made ? [made.reason] : made.sentences;
+          return html`<figure class="figure">
+            <figcaption>
+              <h3>${title}</h3>
+              ${lines.map((line) => html`<p>${written(line)}</p>`)}
+            </figcaption>
+            ${
+              'reason' in made
+                ? nothing
+                : svgOf(made.draw(pageTheme, { width, letters }), `${kindName}: ${title}`)
+            }
+          </figure>`;
+        })}
+      </div>`,
     host,
   );
 }

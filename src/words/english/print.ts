@@ -18,7 +18,7 @@ export const print = {
   },
   notes: 'Notes and remarks',
   continued: (part: number, parts: number) =>
-    `columns, part ${String(part)} of ${String(parts)}; the first column is repeated`,
+    `columns, part ${String(part)} of ${String(parts)}; the first column is repeated, rows with nothing else in this part are left out`,
   print: 'Print',
   ofSheet: 'Sheet',
   missing: 'Missing for whoever sets it up again',
