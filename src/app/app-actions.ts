@@ -1,3 +1,4 @@
+import { createBook } from '../book/book.ts';
 import { newDocument } from '../book/newdocument.ts';
 import { copyOf } from '../book/content.ts';
 import { fixturesOf } from '../book/fixtures.ts';
@@ -35,6 +36,7 @@ export interface AppHands extends FigureHands {
   readonly versions: Pick<Versions, 'keep'>;
   readonly files: Pick<FileDoor, 'open' | 'save'>;
   leave(): Promise<Outcome>;
+  takeOver(): Promise<Outcome>;
   act(id: string, args: unknown): Outcome;
   find(): void;
   print(job: PrintJob): Promise<Outcome>;
@@ -152,10 +154,13 @@ function bookActions(
   withDesk: WithDesk,
 ): readonly Action[] {
   const settings = settingsHere(hands.locale);
-  const fromText = async (text: string | undefined): Promise<Outcome> => {
-    if (text === undefined) return { ok: false, reason: words.app.notInVersion };
-    const read = readBook(text);
-    return read.ok ? hands.begin(read.document) : read;
+  const fromTemplate = async (id: string): Promise<Outcome> => {
+    const read = await readTemplate(id);
+    if (!read.ok) return read;
+    // As its planner would set it: paper, mains and units of where they work.
+    const book = createBook(read.document);
+    book.run({ label: words.app.newBook, steps: [{ kind: 'setSettings', settings }] });
+    return hands.begin(book.document);
   };
   const templateOf = (args: unknown) => (args as { template: string | null }).template;
   return [
@@ -166,6 +171,14 @@ function bookActions(
       keys: ['Ctrl+O'],
       search: ['xlsx', 'ods', 'csv', 'spreadsheet'],
       run: () => hands.files.open(),
+    },
+    {
+      id: 'book.takeOver',
+      name: words.app.takeOver,
+      group: 'book',
+      search: ['another tab', 'keep', 'save here'],
+      unavailable: needsBook,
+      run: () => hands.takeOver(),
     },
     {
       id: 'book.start',
@@ -181,7 +194,7 @@ function bookActions(
       group: 'book',
       async run(args) {
         const template = args === undefined ? null : templateOf(args);
-        if (template !== null) return fromText(await templateText(template));
+        if (template !== null) return fromTemplate(template);
         return hands.begin(newDocument(hands, { title: words.app.untitledBook, settings }));
       },
     },
@@ -190,7 +203,10 @@ function bookActions(
       name: words.app.openSample,
       group: 'book',
       search: ['Harbour Hours', 'example'],
-      run: async () => fromText(await templateText(sample)),
+      async run() {
+        const read = await readTemplate(sample);
+        return read.ok ? hands.begin(read.document) : read;
+      },
     },
     {
       id: 'walk.open',
@@ -277,9 +293,8 @@ function bookActions(
       async run(args) {
         const template = args === undefined ? null : templateOf(args);
         if (template === null) return hands.act('sheet.addContent', undefined);
-        const text = await templateText(template);
-        const read = text === undefined ? undefined : readBook(text);
-        if (!read?.ok) return { ok: false, reason: read?.reason ?? words.app.notInVersion };
+        const read = await readTemplate(template);
+        if (!read.ok) return read;
         const first = read.document.sheets[0];
         const content = first && copyOf(read.document, first.id, hands.newId());
         if (!content) return hands.act('sheet.addContent', undefined);
@@ -290,6 +305,11 @@ function bookActions(
       },
     },
   ];
+}
+
+async function readTemplate(id: string): Promise<ReturnType<typeof readBook>> {
+  const text = await templateText(id);
+  return text === undefined ? { ok: false, reason: words.app.notInVersion } : readBook(text);
 }
 
 function clipboardActions(

@@ -67,6 +67,7 @@ export function startApp(root: HTMLElement): void {
       clock: now,
       chance: Math.random,
       fixtures: loaded.fixturesIn,
+      spectra: loaded.spectraIn,
     });
     laid.calculateWith(engine, loaded.createChecker(laid.book, engine));
     grid.focus();
@@ -80,6 +81,10 @@ export function startApp(root: HTMLElement): void {
     now,
     newId: means.newId,
     lay,
+    finish() {
+      const entry = desk.value?.session.state.entry;
+      return !entry || workbook.enter(entry.text, 'stay') === true;
+    },
     tell: (outcome) => tell(outcome),
   });
 

@@ -141,8 +141,7 @@ async function written(handle: FileHandle, text: string): Promise<boolean> {
 }
 
 function hearDrops(take: (came: Promise<readonly Came[]>) => void): void {
-  const bringsFiles = (event: DragEvent) =>
-    event.dataTransfer?.types.includes(words.app.files) ?? false;
+  const bringsFiles = (event: DragEvent) => event.dataTransfer?.types.includes('Files') ?? false;
   const { dataset } = document.documentElement;
   addEventListener('dragover', (event) => {
     if (!bringsFiles(event)) return;

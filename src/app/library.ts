@@ -38,7 +38,8 @@ export interface Library {
   list(): Promise<readonly KeptBook[]>;
   /** Those in the bin. What has lain there for thirty days is gone. */
   binned(): Promise<readonly KeptBook[]>;
-  open(id: string): Promise<Opening>;
+  /** `wait`: for so many milliseconds another tab may still be letting go of it. */
+  open(id: string, wait?: number): Promise<Opening>;
   begin(document: Document): Promise<OpenedBook>;
   /** Titles of books that lay here and are gone though nobody removed them. */
   missing(): Promise<readonly string[]>;
@@ -122,8 +123,8 @@ export function openLibrary(means: LibraryMeans): Library {
     return read.cutShort ? { ...opened, remark: cutShort } : opened;
   };
 
-  async function open(id: string): Promise<Opening> {
-    const hold = await holdBook(id, locks);
+  async function open(id: string, wait?: number): Promise<Opening> {
+    const hold = await holdBook(id, locks, wait);
     let opening: Opening | undefined;
     try {
       return (opening = await openAs(id, hold));

@@ -8,6 +8,7 @@ import type { KeptBook } from '../storage/kept.ts';
 import { saveText } from './file-dialog.ts';
 import { binDays, openLibrary, type OpenedBook, type Opening } from './library.ts';
 import { clockWritten, sizeWritten, whenWritten } from './place.ts';
+import { createTabs } from './tabs.ts';
 import { isThere, templates } from './templates.ts';
 import { createVersions, type Versions } from './versions.ts';
 import { words } from '../words/words.ts';
@@ -18,6 +19,8 @@ export interface ShelfMeans {
   readonly newId: () => string;
   /** Lays a book on the desk, or clears the desk. */
   readonly lay: (opened: OpenedBook | null) => Promise<void>;
+  /** Ends an entry in progress; false if it is refused. */
+  readonly finish: () => boolean;
   /** What came of something that nobody waits for. */
   readonly tell: (outcome: Outcome) => void;
 }
@@ -37,6 +40,8 @@ export interface Shelf {
   /** Saves what is kept of a book as a file, as it lies there, readable or not. */
   saveRaw(id: string): Promise<Outcome>;
   leave(): Promise<Outcome>;
+  /** Has the open book kept by this tab, where another one keeps it. */
+  takeOver(): Promise<Outcome>;
   /** Writes what is not kept yet of the open book; false if that cannot be. */
   keepWork(): Promise<boolean>;
   readonly versions: Versions;
@@ -49,8 +54,10 @@ export interface Shelf {
 const ok: Outcome = { ok: true };
 const notKept = words.shelf.notKept;
 const retry = 2_000;
+/** So long another tab may take to keep what it has and let go. */
+const lettingGo = 8_000;
 
-export function createShelf({ locale, now, newId, lay, tell }: ShelfMeans): Shelf {
+export function createShelf({ locale, now, newId, lay, finish, tell }: ShelfMeans): Shelf {
   const start = signal<StartView>({
     templates: templates.filter(({ id }) => isThere(id)),
     sample: isThere('harbour-hours'),
@@ -146,6 +153,13 @@ export function createShelf({ locale, now, newId, lay, tell }: ShelfMeans): Shel
       await list();
     }
   };
+  const tabs = createTabs();
+  const letGo = async (id: string): Promise<void> => {
+    if (open?.id !== id || save.value.isElsewhere || !finish() || !(await open.keep())) return;
+    await close();
+    await put(await library.open(id));
+  };
+  tabs.hear((id) => void letGo(id).catch((cause: unknown) => tell(failed(cause))));
   void list();
   // Whoever comes back to this page may have cleared the books meanwhile.
   document.addEventListener('visibilitychange', () => {
@@ -190,6 +204,16 @@ export function createShelf({ locale, now, newId, lay, tell }: ShelfMeans): Shel
       }
     },
     keepWork: async () => (await open?.keep()) ?? true,
+    async takeOver() {
+      const id = open?.id;
+      if (id === undefined || !save.value.isElsewhere)
+        return { ok: false, reason: words.shelf.keptHere };
+      return leaving(async () => {
+        tabs.ask(id);
+        const outcome = await put(await library.open(id, lettingGo));
+        return save.value.isElsewhere ? { ok: false, reason: words.shelf.notLetGo } : outcome;
+      });
+    },
     leave: () =>
       leaving(async () => {
         await clear();
@@ -203,7 +227,11 @@ const failed = (cause: unknown): Outcome => ({ ok: false, reason: problem(cause)
 function saveView(state: SaveState, locale: string): SaveView {
   if (state.kind === 'saving') return { state: 'saving', sentence: words.shelf.saving };
   if (state.kind === 'unsaved')
-    return { state: 'unsaved', sentence: words.shelf.notSaved(state.reason) };
+    return {
+      state: 'unsaved',
+      sentence: words.shelf.notSaved(state.reason),
+      ...(state.reason === words.storage.elsewhere && { isElsewhere: true }),
+    };
   const at = state.at === undefined ? '' : ` ${clockWritten(state.at, locale)}`;
   return { state: 'saved', sentence: words.shelf.saved(at) };
 }

@@ -31,6 +31,7 @@ export const verbs = {
   openBook: 'book.openKept',
   removeBook: 'book.removeKept',
   saveRaw: 'book.saveRaw',
+  takeOver: 'book.takeOver',
   openFile: 'book.open',
   sample: 'book.sample',
   walk: 'walk.start',

@@ -102,6 +102,8 @@ export interface Shown {
 export interface SaveView {
   readonly state: 'saved' | 'saving' | 'unsaved';
   readonly sentence: string;
+  /** Another tab keeps the book. */
+  readonly isElsewhere?: boolean;
 }
 
 export interface SheetEntry {

@@ -44,6 +44,31 @@ test('a second tab is told, keeps nothing and overwrites nothing, and takes over
   expect(firstColumn(await bookFile(second))).toEqual(['12 lx']);
 });
 
+test('a second tab takes over with one click; what was being typed in the first is kept', async () => {
+  const { page: first, context } = await openApp();
+  await begin(first, 'Blank book');
+  await typeDown(first, ['12 lx']);
+  await first.keyboard.type('34 lx');
+  const second = await sameBook(first, context);
+  await waitForState(second, elsewhere);
+  await second.getByRole('button', { name: 'Keep it here' }).click();
+  await waitForSaved(second);
+  await waitForState(first, elsewhere);
+  expect(firstColumn(await bookFile(second))).toEqual(['12 lx', '34 lx']);
+
+  await second.bringToFront();
+  await second.getByRole('grid').focus();
+  await second.keyboard.press('ArrowDown');
+  await second.keyboard.press('ArrowDown');
+  await typeDown(second, ['56 lx']);
+  await eventually(async () => (await openPages(second)).journal.join()).toContain('56 lx');
+  await first.bringToFront();
+  await first.getByRole('button', { name: 'Keep it here' }).click();
+  await waitForSaved(first);
+  await waitForState(second, elsewhere);
+  expect(firstColumn(await bookFile(first)), 'and back again').toEqual(['12 lx', '34 lx', '56 lx']);
+});
+
 test('a book that is open in another tab cannot be removed from the start page', async () => {
   const { page: first, context } = await openApp();
   await begin(first, 'Blank book');

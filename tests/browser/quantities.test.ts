@@ -224,7 +224,11 @@ describe('what a selection amounts to', () => {
       { A1: 'f/2.8', A2: 'f/2.8' },
       [/combined f\/4/, /average in light f\/2\.8/, /spread 0 stops/],
     ],
-    ['loads', { A1: '650 W', A2: '500 W' }, [/sum 1150 W/, /at 230 V, power factor 1 \(tungsten only\) 5 A/]],
+    [
+      'loads',
+      { A1: '650 W', A2: '500 W' },
+      [/sum 1150 W/, /at 230 V, power factor 1 \(tungsten only\) 5 A/],
+    ],
     ['money', { A1: '100 EUR', A2: '25.50 EUR' }, [/sum 125\.50 EUR/]],
   ])('%s', async (_, entries, wanted) => {
     const { page, sheet } = await typed(entries);

@@ -91,10 +91,17 @@ export function bar(workbook: Workbook, screen: Screen, shell: Shell) {
 }
 
 function saved(workbook: Workbook) {
-  const { state, sentence } = workbook.save.value;
+  const { state, sentence, isElsewhere } = workbook.save.value;
   return html`<p class="saved ${state}" role="status">
-    <span class="lamp" aria-hidden="true"></span><span>${sentence}</span>
-  </p>`;
+      <span class="lamp" aria-hidden="true"></span><span>${sentence}</span>
+    </p>
+    ${
+      isElsewhere
+        ? html`<button class="button" @click=${() => workbook.run(verbs.takeOver)}>
+            ${words.bar.keepHere}
+          </button>`
+        : ''
+    }`;
 }
 
 /** Said only when there is something to say. */

@@ -20,7 +20,7 @@ export const app = {
   tables: 'Tables of other programs',
   savedTo: (name: string) => `Saved to ${name}. The book goes on being kept here as well.`,
   saved: (title: string) => `Saved ${title} as a file. The book goes on being kept here as well.`,
-  files: 'Files',
+  takeOver: 'Keep this book in this tab',
   themeSystem: 'Light and dark as the system says',
   themeDark: 'Always dark',
   themeLight: 'Always light',

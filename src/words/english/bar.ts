@@ -21,6 +21,7 @@ export const bar = {
   point: 'point',
   comma: 'comma',
   bookMenu: 'Book menu',
+  keepHere: 'Keep it here',
   bookTitle: 'Title of the book',
   units: 'Units',
   walk: 'Walk through the readings',

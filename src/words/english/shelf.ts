@@ -28,6 +28,9 @@ export const shelf = {
   upToDamage: (title: string) => `${title}, up to the damage`,
   rename: 'Rename the book',
   gone: 'This book is no longer kept on this device.',
+  keptHere: 'This tab keeps the book already.',
+  notLetGo:
+    'The other tab has not let go of the book. It may have something that is not kept yet: go there first.',
   goneFor:
     'The book of this address is no longer kept on this device. It comes back from an archive, or from a file that was saved.',
   cleared:

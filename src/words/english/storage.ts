@@ -7,7 +7,7 @@ export const storage = {
   failed:
     'The book could not be kept on this device. Your changes are still here: save the book to a file.',
   elsewhere:
-    'This book is open in another tab, and only one tab can keep it. Close it there and reload this page; if you have changed anything here, save the book to a file first.',
+    'This book is open in another tab, and only one tab can keep it. Keep it here with one click, or close it there; if you have changed anything here, save the book to a file first.',
   cleared:
     'What this browser kept of the book has been cleared. Your changes are still here and are kept again in a moment.',
   newer:
