@@ -1,6 +1,7 @@
 import { take } from '../commands/clipboard.ts';
 import type { Outcome } from '../commands/command.ts';
 import type { GridEvents, GridView, Range } from '../grid/index.ts';
+import { valuesBeside } from '../files/htmlTable.ts';
 import { fixAtCaret } from '../formula/fix.ts';
 import { writeSheetPrefix } from '../formula/sheetprefix.ts';
 import type { EntryLine } from '../panels/frame.ts';
@@ -11,7 +12,6 @@ import { nextReading } from '../walk/next-reading.ts';
 import type { Action } from './actions.ts';
 import type { Desk } from './desk.ts';
 import type { KeyMap } from './keys.ts';
-import { valuesBeside } from './pasted-table.ts';
 
 export interface GridEars {
   readonly desk: Desk;
