@@ -123,11 +123,7 @@ async function write(known) {
   writeFileSync(page, await format(pageOf(known, reasons, now), { parser: 'markdown' }));
 }
 
-let known = Object.fromEntries(
-  Object.entries(before).filter(([path]) =>
-    files.some((file) => `${file}/`.startsWith(`${path}/`)),
-  ),
-);
+let known = Object.fromEntries(Object.entries(before).filter(([path]) => existsSync(path)));
 if (!asked.page) {
   const at = commit('functions', 'tests/unit/functions', 'tests/standards', 'src/tools/mutation');
   let writing = Promise.resolve();
