@@ -1,4 +1,4 @@
-import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { randomInt } from 'node:crypto';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -7,19 +7,24 @@ import { root } from './root.mjs';
 import { run } from './run.mjs';
 
 /** The test files that try more when there is time: those that ask tests/support/runs.ts. */
-const files = readdirSync(join(root, 'tests'), { recursive: true, encoding: 'utf8' })
+const all = readdirSync(join(root, 'tests'), { recursive: true, encoding: 'utf8' })
   .map((name) => `tests/${name.replaceAll('\\', '/')}`)
   .filter((name) => name.endsWith('.test.ts'))
   .filter((name) => readFileSync(join(root, name), 'utf8').includes('support/runs.ts'))
   .sort();
+
+const [given, ...named] = process.argv.slice(2);
+/** Only those that are named: `npm run hard -- SEED keeping-kill`. */
+const isPart = named.length > 0;
+const files = isPart ? all.filter((file) => named.some((name) => file.includes(name))) : all;
 if (files.length === 0) {
   console.error('No test asks for long runs.');
   process.exit(2);
 }
 
-const seed = Number(process.argv[2] ?? randomInt(2 ** 31));
+const seed = Number(given ?? randomInt(2 ** 31));
 if (!Number.isInteger(seed)) {
-  console.error(`The seed is a whole number, and not "${process.argv[2]}".`);
+  console.error(`The seed is a whole number, and not "${given}".`);
   process.exit(2);
 }
 console.log(`Seed ${seed}.`);
@@ -44,23 +49,37 @@ const code = await run('vitest', ['run', ...reporters, ...files], {
 const { testResults } = JSON.parse(readFileSync(report, 'utf8'));
 rmSync(folder, { recursive: true });
 
+const written = join(root, 'tests/bench/HARD.md');
+/** Of a run of some of them, the others stay as they were measured. */
+const before = isPart && existsSync(written) ? readFileSync(written, 'utf8').split('\n') : [];
+const others = before
+  .map((line) =>
+    line
+      .split('|')
+      .slice(1, -1)
+      .map((cell) => cell.trim()),
+  )
+  .filter(([name = '']) => name.startsWith('tests/') && !files.includes(name));
 const rows = testResults
   .map(({ name, startTime, endTime, assertionResults }) => [
     name.slice(root.length),
     String(assertionResults.filter(({ status }) => status === 'passed').length),
     String(assertionResults.filter(({ status }) => status === 'failed').length),
     `${Math.round((endTime - startTime) / 1000)} s`,
+    commit(),
+    String(seed),
   ])
+  .concat(others)
   .sort();
 const text = [
   '# Long runs',
   'Written by `npm run hard`: every random test with many times its usual cases.',
-  `Commit ${commit()}. Seed ${seed}. ${machine()}.`,
-  table(['tests', 'passed', 'failed', 'took'], rows),
+  `${machine()}. \`npm run hard -- SEED NAME\` runs those whose name has that in it.`,
+  table(['tests', 'passed', 'failed', 'took', 'commit', 'seed'], rows),
 ].join('\n\n');
 const { format } = await import('prettier');
-writeFileSync(join(root, 'tests/bench/HARD.md'), await format(text, { parser: 'markdown' }));
+writeFileSync(written, await format(text, { parser: 'markdown' }));
 
-console.log('Mutants.');
-const mutants = await run('src/tools/mutate.mjs', []);
+if (!isPart) console.log('Mutants.');
+const mutants = isPart ? 0 : await run('src/tools/mutate.mjs', []);
 process.exitCode = code || mutants;
