@@ -1,12 +1,22 @@
 import type { FigureKind } from './figure.ts';
 import { cost } from './kinds/cost.ts';
+import { evenness } from './kinds/evenness.ts';
 import { falloff } from './kinds/falloff.ts';
 import { ladder } from './kinds/ladder.ts';
 import { plan } from './kinds/plan.ts';
+import { polar } from './kinds/polar.ts';
 import { section } from './kinds/section.ts';
 
 /** Every kind of figure, in the order in which they are offered. */
-export const figureKinds: readonly FigureKind[] = [ladder, falloff, plan, section, cost];
+export const figureKinds: readonly FigureKind[] = [
+  ladder,
+  falloff,
+  plan,
+  section,
+  polar,
+  evenness,
+  cost,
+];
 
 export const kindOf = (name: string): FigureKind | undefined =>
   figureKinds.find(({ kind }) => kind === name);

@@ -13,6 +13,7 @@ import { contents } from './english/contents.ts';
 import { cost } from './english/cost.ts';
 import { engine } from './english/engine.ts';
 import { entry } from './english/entry.ts';
+import { evenness } from './english/evenness.ts';
 import { exchange } from './english/exchange.ts';
 import { falloff } from './english/falloff.ts';
 import { figures } from './english/figures.ts';
@@ -32,6 +33,7 @@ import { names } from './english/names.ts';
 import { page } from './english/page.ts';
 import { photo } from './english/photo.ts';
 import { photometric } from './english/photometric.ts';
+import { polar } from './english/polar.ts';
 import { print } from './english/print.ts';
 import { quantity } from './english/quantity.ts';
 import { reference } from './english/reference.ts';
@@ -41,6 +43,7 @@ import { settings } from './english/settings.ts';
 import { sheet } from './english/sheet.ts';
 import { shelf } from './english/shelf.ts';
 import { slip } from './english/slip.ts';
+import { spectra } from './english/spectra.ts';
 import { start } from './english/start.ts';
 import { storage } from './english/storage.ts';
 import { target } from './english/target.ts';
@@ -65,6 +68,7 @@ export const english = {
   cost,
   engine,
   entry,
+  evenness,
   exchange,
   falloff,
   figures,
@@ -84,6 +88,7 @@ export const english = {
   page,
   photo,
   photometric,
+  polar,
   print,
   quantity,
   reference,
@@ -93,6 +98,7 @@ export const english = {
   sheet,
   shelf,
   slip,
+  spectra,
   start,
   storage,
   target,
