@@ -92,7 +92,7 @@ export function bar(workbook: Workbook, screen: Screen, shell: Shell) {
 
 function saved(workbook: Workbook) {
   const { state, sentence, isElsewhere } = workbook.save.value;
-  return html`<p class="saved ${state}" role="status">
+  return html`<p class="saved ${state}" role="status" title=${sentence}>
       <span class="lamp" aria-hidden="true"></span><span>${sentence}</span>
     </p>
     ${

@@ -98,7 +98,7 @@ function goOn(kept: readonly KeptEntry[], workbook: Workbook) {
 
 /** What is not in the list: the bin, and everything at once. */
 function aside(workbook: Workbook, shell: Shell) {
-  const { bin, kept } = workbook.start.value;
+  const { bin, kept, missing } = workbook.start.value;
   const more = kept.length > few && !all.value;
   const binned = words.start.binHolds(bin.length);
   return html`<p class="aside">
@@ -123,9 +123,13 @@ function aside(workbook: Workbook, shell: Shell) {
           </button>`
         : ''
     }
-    <button class="link" @click=${() => workbook.run(verbs.openArchive)}>
-      ${words.start.takeInArchive}
-    </button>
+    ${
+      missing === undefined
+        ? html`<button class="link" @click=${() => workbook.run(verbs.openArchive)}>
+            ${words.start.takeInArchive}
+          </button>`
+        : ''
+    }
   </p>`;
 }
 
