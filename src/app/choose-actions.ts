@@ -12,7 +12,9 @@ import {
   type WrittenSolve,
   type WrittenSweep,
 } from '../choose/plans.ts';
+import { readPickSheet, writePicked } from '../choose/pick/sheet.ts';
 import { answersInWords } from '../choose/said.ts';
+import { pickDialog } from '../choose/screen/pick.ts';
 import { solveDialog, type SolveState } from '../choose/screen/solve.ts';
 import { sweepDialog, type SweepState } from '../choose/screen/sweep.ts';
 import { casesOf } from '../choose/sweep.ts';
@@ -36,7 +38,7 @@ export interface ChooseHands {
 type Choosing = LongWork<Exclude<ChooseAnswer, { kind: 'progress' }>>;
 
 const stopped: Done = { kind: 'refused', reason: words.exchange.stopped };
-const failed: Done = { kind: 'refused', reason: words.app.threadBroke };
+const failed = { kind: 'refused', reason: words.app.threadBroke } as const;
 
 function apart(task: Task, progress: (share: number) => void): Choosing {
   const worker = new Worker(new URL('./choose.worker.ts', import.meta.url), { type: 'module' });
@@ -74,6 +76,14 @@ export function chooseActions(hands: ChooseHands): readonly Action[] {
       search: ['sweep', 'refresh', 'what if'],
       unavailable,
       run: withDesk((desk) => runAgain(hands, desk)),
+    },
+    {
+      id: 'choose.pick',
+      name: words.choose.pick,
+      group: 'sheets',
+      search: ['cheapest', 'which fixtures', 'inventory', 'optimise', 'hire', 'best set'],
+      unavailable,
+      run: withDesk((desk) => chooseFixtures(hands, desk)),
     },
   ];
 }
@@ -225,4 +235,27 @@ async function runAgain(hands: ChooseHands, desk: Desk): Promise<Outcome> {
   });
   const ran = made.ok ? desk.book.run(made.transaction) : made;
   return ran.ok ? { ok: true, say: words.choose.swept(casesOf(plan)) } : ran;
+}
+
+/** The cheapest set of the table of options on this sheet, written beside them. */
+function chooseFixtures(hands: ChooseHands, desk: Desk): Outcome {
+  const { context, session } = desk;
+  if (!context) return { ok: false, reason: words.app.openFirst };
+  const { sheet } = session.state;
+  const read = readPickSheet({ document: desk.book.document, engine: context.engine, sheet });
+  if (!read.ok) return read;
+  const share = signal<number | null>(0);
+  const choosing = apart({ kind: 'pick', problem: read.problem }, (done) => (share.value = done));
+  pickDialog({ share, cancel: () => choosing.cancel() });
+  void choosing.result.then((done) => {
+    share.value = null;
+    if (done.kind !== 'picked') {
+      hands.tell({ ok: false, reason: done.kind === 'refused' ? done.reason : failed.reason });
+      return;
+    }
+    const made = writePicked(desk.book.document, hands.means, sheet, read, done.picked);
+    const ran = made.ok ? desk.book.run(made.transaction) : made;
+    hands.tell(ran.ok ? { ok: true } : ran);
+  });
+  return { ok: true };
 }

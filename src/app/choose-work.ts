@@ -4,15 +4,15 @@ import { words } from '../words/words.ts';
 
 export type ChooseAnswer = Done | { readonly kind: 'progress'; readonly share: number };
 
+/** Half a minute for the best set, a quarter for the next one. */
+const patience = { each: 30_000, second: 15_000, now: () => performance.now() };
+
 const answer = (message: ChooseAnswer) => postMessage(message);
 
 export function take(task: Task): void {
   try {
-    const doing = work(task, {
-      clock: () => new Date(),
-      chance: Math.random,
-      fixtures: fixturesIn,
-    });
+    const options = { clock: () => new Date(), chance: Math.random, fixtures: fixturesIn };
+    const doing = work(task, options, patience);
     for (;;) {
       const { done, value } = doing.next();
       if (done) return answer(value);

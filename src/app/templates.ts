@@ -59,6 +59,11 @@ export const templates: readonly TemplateEntry[] = [
     purpose: words.templates.compareHelp,
   },
   {
+    id: 'choosing',
+    title: words.templates.choosing,
+    purpose: words.templates.choosingHelp,
+  },
+  {
     id: 'hire',
     title: words.templates.hire,
     purpose: words.templates.hireHelp,

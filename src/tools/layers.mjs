@@ -68,6 +68,7 @@ export const owners = {
   'd3-contour': ['src/figures'],
   'd3-scale': ['src/figures'],
   'd3-shape': ['src/figures'],
+  yalps: ['src/choose'],
   'lit-html': ['src/panels', ...rooms],
   '@preact/signals-core': ['src/panels', ...rooms],
   'lucide-static': ['src/panels', ...rooms],

@@ -109,3 +109,20 @@ describe('sweep a cell over values', () => {
     ).toBe('10000');
   });
 });
+
+describe('choose the fixtures', () => {
+  test('writes the cheapest set beside the options; a set typed over counts at once', async () => {
+    const { page } = await openApp();
+    const sheet = await begin(page, 'Choosing');
+    await command(page, 'Choose the fixtures');
+    await expect
+      .poll(() => sheet.read('B4'))
+      .toBe('222.00 EUR, surely the cheapest. The next costs 30.00 EUR more.');
+    expect(await sheet.read('B12')).toBe('2');
+    await sheet.type('B12', '1');
+    expect(await sheet.read('B5')).toContain('168');
+    await page.keyboard.press('Control+z');
+    await page.keyboard.press('Control+z');
+    await expect.poll(() => sheet.read('B12')).toBe('');
+  });
+});

@@ -60,6 +60,14 @@ const drawings: Readonly<Record<string, unknown>> = {
     <path class="soft" stroke-dasharray="2 4" d="M58 82h32V40h52V24h36" />
     <circle class="lit" cx="58" cy="82" r="6" /><circle class="lit" cx="90" cy="40" r="6" /><circle class="lit" cx="142" cy="24" r="6" />
     <circle class="ink paper" cx="118" cy="60" r="6" /><circle class="ink paper" cx="160" cy="70" r="6" />`,
+  // Lamps on a shelf, some of them taken, and the face they light.
+  choosing: svg`
+    <path class="glow" d="M74 40 150 66v16L74 52Z" /><path class="glow faint-glow" d="M74 88 150 78v8L74 98Z" />
+    <path class="ink" d="M24 56h56M24 104h56" />
+    <path class="lit" d="M56 38l16-6v20l-16-5z" /><path class="ink paper" d="M32 38l14-6v20l-14-5z" />
+    <path class="ink paper" d="M32 86l14-6v20l-14-5z" /><path class="lit" d="M56 86l16-6v20l-16-5z" />
+    <circle class="ink paper" cx="160" cy="76" r="13" /><path class="ink" d="M154 88l6 7 6-7" />
+    <path class="litline" d="M150 26l8 8 16-18" />`,
   // Cases on their days: bars over a calendar.
   hire: svg`
     <path class="ink paper" d="M24 16h152v92H24z" /><path class="soft" d="M24 34h152M62 16v92M100 16v92M138 16v92" />

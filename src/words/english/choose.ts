@@ -57,4 +57,23 @@ export const choose = {
   badCount: 'In how many: a whole number from 2 on.',
   sameBounds: 'The bounds must be two different numbers.',
   byTwo: (one: string, down: string, across: string) => `${one}: ${down} down, ${across} across`,
+  pick: 'Choose the fixtures',
+  picking: 'Trying sets of fixtures',
+  noTable: (caption: string) =>
+    `This sheet has no table of options: a row of captions that begins with ${caption}.`,
+  noColumn: (caption: string) => `The table of options has no column ${caption}.`,
+  noPoints: 'No point has a wanted light above zero.',
+  noOptions: 'There is no option in the table.',
+  proven: (cost: string) => `${cost}, surely the cheapest.`,
+  bestSoFar: (cost: string) => `${cost}, the best found in the time; there may be a cheaper one.`,
+  andNext: (first: string, more: string) => `${first} The next costs ${more} more.`,
+  undecided: 'Neither a set nor the proof that there is none was found in the time.',
+  circuitsLack: 'The circuits cannot carry any set that reaches the light.',
+  itemsLack: (lacking: readonly string[]) => `Not enough: ${lacking.join(', ')} would do.`,
+  lacks: (item: string, more: number) => `${String(more)} more ${item}`,
+  levelsLack: (points: readonly string[], within: string) =>
+    `Nothing here comes within ${within}: ${points.join(', ')}.`,
+  staysOff: (point: string, stops: string, under: boolean) =>
+    `${point} stays ${stops} ${under ? 'under' : 'over'}`,
+  staysDark: (point: string) => `${point} gets no light`,
 } as const;

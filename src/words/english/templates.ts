@@ -25,6 +25,9 @@ export const templates = {
   powerHelp: 'What is plugged in where, and whether circuits, leads and supply carry it.',
   compare: 'Compare',
   compareHelp: 'Which fixtures at which distance are enough, what they draw and what they cost.',
+  choosing: 'Choosing',
+  choosingHelp:
+    'What could stand where; the cheapest set that reaches every point is found for you.',
   hire: 'Hire',
   hireHelp: 'What is hired for which place and day, what it costs, and how far off the budget.',
 } as const;

@@ -50,7 +50,7 @@ function lamp() {
 }
 
 function finished(task: Task): Done {
-  const doing = work(task, {});
+  const doing = work(task, {}, { each: 20_000, second: 20_000, now: () => 0 });
   for (;;) {
     const step = doing.next();
     if (step.done) return step.value;
