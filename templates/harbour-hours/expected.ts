@@ -86,11 +86,11 @@ export const expected: readonly Expected[] = [
   on('Sun', 'D6', clock(19, 2.7), 'cos H = −0.0181, H = 6 h 4.2 min', 2 / 1440),
   on('Sun', 'D7', 34.8, '90 − 55 − 0.2', 0.1),
   on('Reflected survey', 'F6', 12.41, 'log2(1200 / 0.22)', 0.005),
-  on('Reflected survey', 'H9', 'clips by 1.1 stops', 'as on the sheet of the loft'),
-  on('Reflected survey', 'E10', 0.844, '0.77 + 0.926 · 0.08, at log2(190 / 6.25) = 4.926', 0.001),
-  on('Reflected survey', 'H11', '0.3 stop over', 'log2(31 / 6.25) = 2.31 where 2 was wanted'),
+  on('Reflected survey', 'E9', 'clips by 1.1 stops', 'as on the sheet of the loft'),
+  on('Reflected survey', 'F10', 0.844, '0.77 + 0.926 · 0.08, at log2(190 / 6.25) = 4.926', 0.001),
+  on('Reflected survey', 'E11', '0.3 stop over', 'log2(31 / 6.25) = 2.31 where 2 was wanted'),
   on('Reflected survey', 'D14', -0.867, '1 fL is 3.426 cd/m²: log2(3.426 / 6.25)', 0.001),
-  on('Reflected survey', 'H18', 'lost by 0.3 stop', 'log2(0.22 / 6.25) = −4.83, and 4.5 are held'),
+  on('Reflected survey', 'E18', 'lost by 0.3 stop', 'log2(0.22 / 6.25) = −4.83, and 4.5 are held'),
 ];
 
 /** Cells that wait, and for what. */

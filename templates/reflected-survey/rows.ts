@@ -14,17 +14,17 @@ export interface PlannedSpot {
 /** Row of the captions of the spot readings. */
 export const head = 8;
 
-export const widths = [176, 96, 112, 100, 96, 96, 84, 188, 120, 84, 220];
+export const widths = [176, 96, 112, 100, 172, 96, 96, 96, 120, 84, 220];
 
 export const captions: Readonly<Record<string, PlannedCell>> = {
   [`A${head}`]: heading('Spot reading'),
   [`B${head}`]: numberHeading('Wanted'),
   [`C${head}`]: numberHeading('Reading'),
   [`D${head}`]: numberHeading('From grey'),
-  [`E${head}`]: numberHeading('Signal'),
-  [`F${head}`]: numberHeading('Above'),
-  [`G${head}`]: numberHeading('Below'),
-  [`H${head}`]: heading('Verdict'),
+  [`E${head}`]: heading('Verdict'),
+  [`F${head}`]: numberHeading('Signal'),
+  [`G${head}`]: numberHeading('Above'),
+  [`H${head}`]: numberHeading('Below'),
   [`I${head}`]: numberHeading('Should read'),
   [`J${head}`]: numberHeading('Light'),
   [`K${head}`]: heading('Note'),
@@ -52,17 +52,17 @@ export function spotRow(
       target: `=${should}`,
     },
     [of('D')]: { typed: `=STOPS(${of('C')},${grey})` },
-    [of('E')]: signalAt(of('D'), signal),
-    [of('F')]: { typed: `=HEADROOM(${of('C')},${grey},${above})`, decimals: 1 },
-    [of('G')]: { typed: `=FOOTROOM(${of('C')},${grey},${below})`, decimals: 1 },
     // What the camera cannot hold matters more than what was wanted.
-    [of('H')]: {
+    [of('E')]: {
       typed: `=IF(OR(ISBLANK(${of('B')}),${placed}<>"in range"),${placed},VERDICT(${off}))`,
       quantity: 'verdict',
     },
+    [of('F')]: signalAt(of('D'), signal),
+    [of('G')]: { typed: `=HEADROOM(${of('C')},${grey},${above})`, decimals: 1 },
+    [of('H')]: { typed: `=FOOTROOM(${of('C')},${grey},${below})`, decimals: 1 },
     [of('I')]: { typed: unlessWanted(should), quantity: 'luminance' },
     [of('J')]: {
-      typed: unlessWanted(`IF(${of('H')}="agrees","",STOPFACTOR(-(${off})))`),
+      typed: unlessWanted(`IF(VERDICT(${off})="agrees","",STOPFACTOR(-(${off})))`),
       quantity: 'factor',
     },
     [of('K')]: { typed: note, quantity: 'text' },

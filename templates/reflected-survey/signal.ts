@@ -26,7 +26,7 @@ export function signalAt(stops: string, place: SignalPlace): PlannedCell {
   return {
     typed:
       `=IF(COUNT(${level})<ROWS(${level}),"gap in table",` +
-      `IF(OR(${stops}<MIN(${at}),${stops}>MAX(${at})),"off the table",` +
+      `IF(OR(${stops}<MIN(${at}),${stops}>MAX(${at})),"off table",` +
       `IF(${stops}=MAX(${at}),${from},` +
       `${from}+(${stops}-${low})/(${high}-${low})*(${to}-${from}))))`,
     quantity: 'share',

@@ -154,7 +154,7 @@ test('the menus of a cell, of rows and of a sheet, and what adds a sheet show no
   await page.waitForSelector(openMenu);
   expect(await unbracketed(page), 'cell').toEqual([]);
   await page.keyboard.press('Escape');
-  await page.locator('.grid tbody th').nth(1).click({ button: 'right' });
+  await page.locator('.ht_clone_left .label').nth(1).click({ button: 'right' });
   await page.waitForSelector(openMenu);
   expect(await unbracketed(page), 'row').toEqual([]);
   await page.keyboard.press('Escape');

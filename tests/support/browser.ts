@@ -48,7 +48,10 @@ export async function openApp(options: OpenOptions = {}): Promise<OpenApp> {
 
 /** Opens tests/browser/pages/NAME.html, bundled as the app is. */
 export async function openTestPage(name: string, options: OpenOptions = {}): Promise<OpenApp> {
-  return openAt(inject('pages') + pagePath(name), options);
+  const url = inject('pages') + pagePath(name);
+  // The first request has all of them built, which may take longer than a browser waits for a page.
+  await fetch(url);
+  return openAt(url, options);
 }
 
 async function openAt(url: string, options: OpenOptions): Promise<OpenApp> {

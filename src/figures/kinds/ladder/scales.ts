@@ -1,5 +1,5 @@
 import { stopsInWords } from '../../../../functions/stops/verdictWords.ts';
-import { thatFit } from '../../kit/apart.ts';
+import { evenly, thatFit } from '../../kit/apart.ts';
 import type { Drawn } from '../../kit/element.ts';
 import { filled, hatched, line } from '../../kit/ground.ts';
 import { roughly, said, saidNumber, widthOf, lettering } from '../../kit/words.ts';
@@ -80,9 +80,9 @@ function levelScale(
     if (marks && value < widest) return [];
     const number = roughly(level.quantity, value, writing);
     const text = marks || stops === 0 ? said(level.quantity, value, writing) : number;
-    return [{ text, at, room: widthOf(text, small) }];
+    return [{ text, at, count: stops, room: widthOf(text, small) }];
   });
-  return thatFit(texts, small * 0.7).map(({ text, at }) =>
+  return evenly(texts, small * 0.7).map(({ text, at }) =>
     lettering(at, box.bottom + letters * 2.6, text, {
       ...{ fill: theme.faint, size: small, anchor: 'middle' },
     }),
