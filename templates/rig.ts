@@ -24,21 +24,21 @@ export interface PlannedLight {
   };
 }
 
-const place = (caption: string) => ({ caption, width: 56, numbers: true }) as const;
+const place = (caption: string) => ({ caption, width: 82, numbers: true }) as const;
 
 /** From fixture to towards z as the rig tables of POINTLUX and its like want them. */
 export const rig = columnsOf({
-  light: { caption: 'Light', width: 128 },
-  fixture: { caption: 'Fixture', width: 156 },
+  light: { caption: 'Light', width: 104 },
+  fixture: { caption: 'Fixture', width: 168 },
   x: place('x'),
   y: place('y'),
   z: place('z'),
   aimX: place('aim x'),
   aimY: place('aim y'),
   aimZ: place('aim z'),
-  output: { caption: 'output', width: 76, numbers: true },
-  loss: { caption: 'loss', width: 76, numbers: true },
-  roll: { caption: 'roll', width: 76, numbers: true },
+  output: { caption: 'output', width: 88, numbers: true },
+  loss: { caption: 'loss', width: 96, numbers: true },
+  roll: { caption: 'roll', width: 84, numbers: true },
   width: { caption: 'width', width: 96, numbers: true },
   height: { caption: 'height', width: 96, numbers: true },
   distance: { caption: 'distance', width: 96, numbers: true },
@@ -47,8 +47,8 @@ export const rig = columnsOf({
   towardsX: { caption: 'towards x', width: 96, numbers: true },
   towardsY: { caption: 'towards y', width: 88, numbers: true },
   towardsZ: { caption: 'towards z', width: 88, numbers: true },
-  diffusion: { caption: 'Diffusion', width: 84, numbers: true },
-  gel: { caption: 'Gel', width: 76, numbers: true },
+  diffusion: { caption: 'Diffusion', width: 92, numbers: true },
+  gel: { caption: 'Gel', width: 132, numbers: true },
   circuit: { caption: 'Circuit', width: 88 },
 });
 
@@ -87,7 +87,7 @@ function lightRow(row: number, light: PlannedLight | undefined): Record<string, 
     aimZ: metres(aimZ),
     output: choice(light ? (light.output ?? '100 %') : '', 'share'),
     loss: {
-      typed: `=SUM(${letterOf('diffusion')}${row}:${letterOf('gel')}${row})`,
+      typed: `=IF(ISBLANK(${letterOf('fixture')}${row}),"",SUM(${letterOf('diffusion')}${row}:${letterOf('gel')}${row}))`,
       quantity: 'stops',
     },
     roll: choice('', 'angle'),

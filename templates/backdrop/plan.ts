@@ -141,7 +141,7 @@ export const backdropSheet = (
   purpose: 'How evenly a backdrop or a screen is lit: highest, lowest, mean, and spread in stops.',
   phase: 'rig',
   template: 'backdrop',
-  widths: rig.widths.map((width, index) => (index >= 2 && index <= 10 ? 80 : width)),
+  widths: rig.widths.map((width, index) => (index >= 2 && index <= 10 ? 92 : width)),
   cells: {
     ...rigTable(planned),
     ...corners(backdrop),
@@ -152,11 +152,13 @@ export const backdropSheet = (
       (column, row) => ({
         typed: `=POINTLUX(${rigRange},${at(column, row)},${facing},0)+${ambient}`,
         quantity: 'illuminance',
+        decimals: 0,
       }),
     ),
     ...gridOf(stopsHead, 'Stops from the mean', (column, _row, index) => ({
       typed: `=STOPS(${column}${firstRow + index},${mean})`,
       quantity: 'stops',
+      decimals: 1,
     })),
     ...remarks('How it is reckoned', stopsHead + down.length + 2, [
       ...reckoning,
@@ -164,6 +166,13 @@ export const backdropSheet = (
     ]),
     ...remarks('Cautions', stopsHead + down.length + 5 + reckoning.length, cautions),
   },
+  figures: [
+    {
+      kind: 'evenness',
+      title: 'How even the backdrop is',
+      cells: { values: `C${firstRow}:K${lastRow}` },
+    },
+  ],
 });
 
 /** Two open faces on a painted canvas, crossed a little. */

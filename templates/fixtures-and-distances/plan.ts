@@ -25,11 +25,11 @@ const number = (caption: string, width: number) => ({ caption, width, numbers: t
 const table = columnsOf({
   light: { caption: 'Light', width: 116 },
   fixture: { caption: 'Fixture', width: 160 },
-  distance: number('Distance', 84),
-  output: number('Output', 72),
-  scrim: number('Scrim', 68),
-  diffusion: number('Diffusion', 80),
-  gel: number('Gel', 68),
+  distance: number('Distance', 96),
+  output: number('Output', 80),
+  scrim: number('Scrim', 84),
+  diffusion: number('Diffusion', 92),
+  gel: number('Gel', 96),
   lux: number('There', 84),
   wanted: number('Wanted', 84),
   off: number('Off', 84),
@@ -38,7 +38,7 @@ const table = columnsOf({
   beam: number('Beam across', 96),
   softness: number('Softness', 80),
   holds: number('Holds from', 88),
-  near: { caption: 'Near', width: 196 },
+  near: { caption: 'Near', width: 204 },
   draws: number('Draws', 76),
 });
 

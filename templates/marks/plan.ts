@@ -59,13 +59,18 @@ function markRow(row: number, mark: PlannedMark | undefined): Record<string, Pla
     aimZ: {
       typed: once(row, `POINTDOME(${rigRange},${at})+$${ambient}${row}`),
       quantity: 'illuminance',
+      decimals: 0,
     },
     output: choice(mark?.goes === undefined ? '' : `${mark.goes}°`, 'angle'),
-    loss: { typed: once(row, `STOPS(${dome}${row},$${dome}$${first})`), quantity: 'stops' },
+    loss: {
+      typed: once(row, `STOPS(${dome}${row},$${dome}$${first})`),
+      quantity: 'stops',
+      decimals: 1,
+    },
     roll: { ...choice(mark ? (mark.ambient ?? '0 lx') : '', 'illuminance'), role: 'reading' },
     ...Object.fromEntries(softness),
-    towardsY: { typed: holds(''), quantity: 'length' },
-    towardsZ: { typed: holds('+180'), quantity: 'length' },
+    towardsY: { typed: holds(''), quantity: 'length', decimals: 1 },
+    towardsZ: { typed: holds('+180'), quantity: 'length', decimals: 1 },
     diffusion: { typed: once(row, `VERDICT(${from}${row})`), quantity: 'verdict' },
   });
 }

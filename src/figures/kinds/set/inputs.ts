@@ -1,3 +1,4 @@
+import { rigColumns } from '../../../../functions/fixture/rigColumns.ts';
 import type { Input, Option } from '../../figure.ts';
 import { words } from '../../../words/words.ts';
 
@@ -8,7 +9,7 @@ export const setInputs: readonly Input[] = [
     words: words.set.rig,
     help: words.set.rigHelp,
     shape: 'table',
-    wide: 17,
+    wide: rigColumns.length,
     captions: [/^fixture/i],
   },
   {
