@@ -7,5 +7,5 @@ export const scene = {
   theme: 'metering',
   touch: true,
   scale: 2,
-  set: screens.walk,
+  set: screens['walk'],
 };

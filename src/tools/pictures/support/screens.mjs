@@ -213,7 +213,7 @@ async function bigContents(/** @type {Page} */ page) {
 
 /**
  * Every screen and dialog, by how a person comes to it from the app as it opens, empty.
- * @satisfies {Readonly<Record<string, (page: Page) => Promise<void>>>}
+ * @type {Readonly<Record<string, (page: Page) => Promise<void>>>}
  */
 export const screens = {
   start,
