@@ -1,4 +1,4 @@
-import type { Block, Datum, Given } from '../../figures/figure.ts';
+import type { Block, Datum, FigureKind, Given } from '../../figures/figure.ts';
 import { kindOf } from '../../figures/kinds.ts';
 import { isError } from '../../../functions/values.ts';
 import { figuresOn, type Figure } from '../../book/figures.ts';
@@ -30,9 +30,29 @@ export function figuresView(look: Look, sheet: string): readonly FigureView[] {
         ? { reason: words.figures.unknownKind(figure.kind) }
         : lost
           ? { reason: words.figures.cellsGone(lost.words) }
-          : kind.make(givenTo(look, figure)),
+          : madeOnce(look, kind, figure),
     };
   });
+}
+
+interface Remembered {
+  readonly text: string;
+  readonly shelf: unknown;
+  readonly made: FigureView['made'];
+}
+
+/** What each figure was last made of: a plan is not worked out anew for each key pressed elsewhere. */
+const remembered = new Map<string, Remembered>();
+
+function madeOnce(look: Look, kind: FigureKind, figure: Figure): FigureView['made'] {
+  const { fixtures, ...given } = givenTo(look, figure);
+  const text = JSON.stringify([kind.kind, given]);
+  const shelf = look.document.shelf('fixtures').items;
+  const known = remembered.get(figure.id);
+  if (known?.text === text && known.shelf === shelf) return known.made;
+  const made = kind.make({ ...given, fixtures });
+  remembered.set(figure.id, { text, shelf, made });
+  return made;
 }
 
 function givenTo(look: Look, figure: Figure): Given {

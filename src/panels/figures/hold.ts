@@ -59,7 +59,10 @@ export function createHolding(workbook: Workbook, writing: () => WritingSettings
       if (!hold || hold.kept) return;
       const plan = workbook.figures.placed(hold.figure, hold.hand, hold.to);
       const kept = plan.entries.length > 0 && workbook.run(verbs.placeInFigure, plan);
-      now.value = kept ? { ...hold, kept: true } : null;
+      // Back where it was, the figure is what it was, and no other is on its way.
+      const [at, to] = [hold.hand.at, hold.to];
+      const elsewhere = to[0] !== at[0] || to[1] !== at[1];
+      now.value = kept && elsewhere ? { ...hold, kept: true } : null;
       if (kept) told.value = `${placeInWords(hold.hand, hold.to, writing())}. ${leadOf(hold.made)}`;
     },
     drop() {
