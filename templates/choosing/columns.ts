@@ -8,7 +8,7 @@ const point = { caption: '', width: 124, numbers: true } as const;
 
 export const { letterOf, widths, captions, row, captionRow } = columnsOf({
   option: { caption: known.option, width: 184 },
-  take: { caption: known.take, width: 84, numbers: true },
+  take: { caption: known.take, width: 112, numbers: true },
   output: { caption: known.output, width: 96, numbers: true },
   second: { caption: known.second, width: 124, numbers: true },
   item: { caption: known.item, width: 148 },

@@ -21,6 +21,7 @@ export const { letterOf, widths, captions, row, captionRow } = columnsOf({
   circuits: { caption: 'Circuits', width: 88, numbers: true },
   rate: { caption: 'A day', width: 92, numbers: true },
   extras: { caption: 'Crew, transport', width: 132, numbers: true },
+  fits: { caption: 'Wide enough', width: 112 },
   order: { caption: 'Cost, in order', width: 120, numbers: true },
 });
 

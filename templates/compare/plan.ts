@@ -81,7 +81,12 @@ export const compareSheet = (planned: PlannedComparison): PlannedSheet => ({
     {
       kind: 'cost',
       title: 'Light against cost',
-      cells: { options: down('option'), light: down('off'), cost: down('cost') },
+      cells: {
+        options: down('option'),
+        light: down('off'),
+        cost: down('cost'),
+        fits: down('fits'),
+      },
     },
   ],
 });

@@ -89,6 +89,7 @@ export function optionRow(at: number, planned?: PlannedOption): Record<string, P
       ),
       quantity: 'money',
     },
+    fits: { typed: once(`IF(${is('covers')}>=${width},"yes","no")`), quantity: 'text' },
     // Options of one cost stay apart: a millionth for the row.
     order: { typed: once(`${is('cost')}+ROW()/1000000`), quantity: 'money' },
     words: {

@@ -13,13 +13,19 @@ export const cost = {
     `A figure shows up to ${most} options; here are ${found}.`,
   wanted: 'wanted',
   stops: 'stops',
-  dearer: 'dearer and no brighter',
-  worthIt: 'no other is both cheaper and as bright',
+  fits: 'Fits',
+  fitsHelp: 'No where an option will not do whatever its light, in the same rows.',
+  standings: {
+    best: 'none cheaper is as bright',
+    passed: 'dearer and no brighter',
+    unfit: 'does not fit',
+  },
   count: (count: number) => (count === 1 ? 'One option.' : `${count} options.`),
   cheapestEnough: (name: string, cost: string, off: string) =>
     `The cheapest that reaches the wanted light is ${name}, at ${cost} (${off}).`,
   noneReaches: (name: string, off: string) =>
-    `None reaches the wanted light; the brightest is ${name} (${off}).`,
+    `None that fits reaches the wanted light; the brightest is ${name} (${off}).`,
   passedOver: (names: string, count: number) =>
     `${names} ${count === 1 ? 'is' : 'are'} dearer than another that is as bright.`,
+  unfit: (names: string, count: number) => `${names} ${count === 1 ? 'does' : 'do'} not fit.`,
 } as const;

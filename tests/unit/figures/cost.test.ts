@@ -43,7 +43,7 @@ describe('light against cost', () => {
       ['Lantern', -1, 50],
     ]);
     expect(made('cost', dim).sentences).toEqual([
-      'None reaches the wanted light; the brightest is Lantern (1 stop under).',
+      'None that fits reaches the wanted light; the brightest is Lantern (1 stop under).',
       'Tubes is dearer than another that is as bright.',
       '2 options.',
     ]);
@@ -57,9 +57,22 @@ describe('light against cost', () => {
     expect(made('cost', twins).sentences).toHaveLength(2);
   });
 
+  it('what does not fit is crossed out and no match for the others', () => {
+    const fits = column(['yes', 'yes', 'no', '']);
+    const figure = made('cost', { inputs: { ...four.inputs, fits } });
+    expect(figure.sentences).toContain('Fresnel does not fit.');
+    expect(texts(drawnAt(figure))).toContain('does not fit');
+    const all = column(['no', 'no', 'no', 'no']);
+    const [first] = made('cost', { inputs: { ...four.inputs, fits: all } }).sentences;
+    expect(first).toMatch(/^None that fits reaches/);
+  });
+
   it('a dearer one stands to the right, a brighter one higher', () => {
     const drawn = drawnAt(made('cost', four));
-    const dots = every(drawn).filter(({ tag }) => tag === 'circle');
+    // The last two explain the signs.
+    const dots = every(drawn)
+      .filter(({ tag }) => tag === 'circle')
+      .slice(0, 4);
     const at = dots.map(({ attributes }) => [Number(attributes['cx']), Number(attributes['cy'])]);
     // From the cheapest on: Fresnel, One panel, Two panels, Tubes.
     expect(at.map(([x]) => x)).toEqual(at.map(([x]) => x).toSorted((a, b) => a! - b!));

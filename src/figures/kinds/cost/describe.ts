@@ -10,15 +10,17 @@ export function describeChoices(
 ): readonly string[] {
   const off = (one: Choice) => verdictWords(one.off, tolerance);
   const best = cheapestEnough(choices);
-  const brightest = choices.choices.reduce((a, b) => (b.off > a.off ? b : a));
-  const left = choices.choices.filter(({ passedOver }) => passedOver);
+  const [first] = choices.choices;
+  const brightest = choices.choices.reduce((a, b) => (b.off > a.off ? b : a), first as Choice);
+  const those = (standing: Choice['standing']) =>
+    choices.choices.filter((one) => one.standing === standing).map(({ name }) => name);
+  const [passed, unfit] = [those('passed'), those('unfit')];
   return [
     best
       ? words.cost.cheapestEnough(best.name, said('money', best.cost, writing), off(best))
       : words.cost.noneReaches(brightest.name, off(brightest)),
-    ...(left.length === 0
-      ? []
-      : [words.cost.passedOver(listed(left.map(({ name }) => name)), left.length)]),
+    ...(passed.length > 0 ? [words.cost.passedOver(listed(passed), passed.length)] : []),
+    ...(unfit.length > 0 ? [words.cost.unfit(listed(unfit), unfit.length)] : []),
     words.cost.count(choices.choices.length),
   ];
 }

@@ -8,7 +8,7 @@ import { filled, hatched, line, type Box } from '../../kit/ground.ts';
 import type { Theme } from '../../kit/theme.ts';
 import { lettering, said, signedWhole, widthOf } from '../../kit/words.ts';
 import { placed } from './labels.ts';
-import type { Choices } from './read.ts';
+import type { Choice, Choices } from './read.ts';
 
 interface Plan extends Surroundings, Choices {
   readonly theme: Theme;
@@ -48,15 +48,17 @@ export function drawChoices(
     x: (cost) => across(cost),
     y: (value) => up(value),
   };
+  const keys = legend(plan);
   return {
     width,
-    height: box.bottom + letters * 3.6,
+    height: keys.height,
     children: [
       group({}, enough(plan)),
       group({}, levels(plan)),
       group({}, prices(plan)),
       group({}, [frontier(plan)]),
       group({}, dots(plan)),
+      group({}, keys.drawn),
     ],
   };
 }
@@ -115,7 +117,7 @@ function prices({ box, costs, x, theme, letters, writing }: Plan): Drawn[] {
 
 /** A step line through what nothing else beats: the most light for each price. */
 function frontier({ choices, x, y, box, theme }: Plan): Drawn | undefined {
-  const best = choices.filter(({ passedOver }) => !passedOver);
+  const best = choices.filter(({ standing }) => standing === 'best');
   const [first, ...others] = best;
   if (!first) return undefined;
   const steps = others.map(({ cost, off }) => `H${rounded(x(cost))}V${rounded(y(off))}`).join('');
@@ -128,28 +130,35 @@ function frontier({ choices, x, y, box, theme }: Plan): Drawn | undefined {
   });
 }
 
-/** A full dot for what is worth its price, an empty one for what is dearer and no brighter. */
+/** A full dot for what is worth its price, an empty one for what is not, crossed out if it does not fit. */
+function dot(standing: Choice['standing'], x: number, y: number, size: number, theme: Theme) {
+  const full = standing === 'best';
+  const stroke = full ? theme.lamp : theme.edge;
+  return [
+    element('circle', {
+      ...{ cx: x, cy: y, r: size, fill: full ? theme.lamp : theme.sheet, stroke },
+      'stroke-width': 1.75,
+    }),
+    ...(standing === 'unfit'
+      ? [line([x - size, y + size], [x + size, y - size], stroke, { 'stroke-width': 1.75 })]
+      : []),
+  ];
+}
+
 function dots({ choices, x, y, box, theme, letters, small }: Plan): Drawn[] {
   const size = letters * 0.42;
   const labels = placed(
     choices.map(({ name, off, cost }) => ({ text: name, x: x(cost), y: y(off) })),
     { box, letters: small, gap: size + letters * 0.4 },
   );
-  return choices.flatMap(({ off, cost, passedOver }, index) => {
+  return choices.flatMap(({ off, cost, standing }, index) => {
     const label = labels[index];
     return [
-      element('circle', {
-        cx: x(cost),
-        cy: y(off),
-        r: size,
-        fill: passedOver ? theme.sheet : theme.lamp,
-        stroke: passedOver ? theme.edge : theme.lamp,
-        'stroke-width': 1.75,
-      }),
+      ...dot(standing, x(cost), y(off), size, theme),
       ...(label
         ? [
             lettering(label.x, label.y, label.text, {
-              fill: passedOver ? theme.mute : theme.ink,
+              fill: standing === 'best' ? theme.ink : theme.mute,
               size: small,
               anchor: label.anchor,
               halo: theme.sheet,
@@ -158,4 +167,28 @@ function dots({ choices, x, y, box, theme, letters, small }: Plan): Drawn[] {
         : []),
     ];
   });
+}
+
+/** What the dots mean, as far as they are there; below one another where they do not fit in line. */
+function legend({ choices, theme, letters, small, box }: Plan): {
+  readonly height: number;
+  readonly drawn: Drawn[];
+} {
+  const there = (Object.keys(words.cost.standings) as Choice['standing'][]).filter((standing) =>
+    choices.some((one) => one.standing === standing),
+  );
+  const size = letters * 0.36;
+  let [x, y] = [box.left, box.bottom + letters * 3.6];
+  const drawn = there.flatMap((standing) => {
+    const text = words.cost.standings[standing];
+    const width = letters * 1.1 + widthOf(text, small);
+    if (x > box.left && x + width > box.right) [x, y] = [box.left, y + letters * 1.5];
+    const at = x;
+    x += width + letters * 1.6;
+    return [
+      ...dot(standing, at + size, y - small * 0.34, size, theme),
+      lettering(at + letters * 1.1, y, text, { fill: theme.mute, size: small }),
+    ];
+  });
+  return { drawn, height: y + letters * 0.9 };
 }
