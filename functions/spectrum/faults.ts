@@ -25,6 +25,8 @@ export function faultWords(fault: Fault, readings: readonly Reading[]): string {
       return `must have rising wavelengths: ${nmAt(readings, fault.at)} comes after ${nmAt(readings, fault.at - 1)}.`;
     case 'gap':
       return `has a gap from ${nmAt(readings, fault.at - 1)} to ${nmAt(readings, fault.at)} nm; at most ${widestGap} nm can be bridged.`;
+    case 'huge':
+      return `is too large at ${nmAt(readings, fault.at)} nm.`;
     case 'negative':
       return `must be zero or more, not ${readings[fault.at]?.value ?? 0} at ${nmAt(readings, fault.at)} nm.`;
     case 'passing':

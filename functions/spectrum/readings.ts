@@ -15,8 +15,9 @@ export interface Reading {
 
 /** Why readings make no spectrum; `at` is the index of the reading that it shows in. */
 export type Fault =
-  | { readonly kind: 'few' | 'dark' }
-  | { readonly kind: 'unit' | 'negative' | 'passing'; readonly at: number }
+  | { readonly kind: 'few' }
+  | { readonly kind: 'dark' }
+  | { readonly kind: 'unit' | 'negative' | 'huge' | 'passing'; readonly at: number }
   | { readonly kind: 'order' | 'gap'; readonly at: number }
   | { readonly kind: 'short'; readonly at: number; readonly end: 'low' | 'high' };
 
@@ -31,6 +32,8 @@ export const [mustBegin, mustEnd] = [400, 700];
 /** More than any meter gives. */
 export const mostReadings = 20_000;
 const fewest = 5;
+/** No unit makes light of so much, and none of so little. */
+const [tooMuch, tooLittle] = [1e100, 1e-100];
 /** Less than nothing by so much of the highest reading is a meter’s noise about zero. */
 const noise = 0.01;
 /** Where wavelengths in nanometres can lie. */
@@ -55,7 +58,8 @@ function faultIn(readings: readonly Reading[], measures: Measures): Fault | unde
   for (const [at, { nm, value }] of readings.entries()) {
     if (!(nm >= lowest && nm <= highest)) return { kind: 'unit', at };
     if (at > 0 && nm <= readings[at - 1]!.nm) return { kind: 'order', at };
-    if (value < -noise * most || !Number.isFinite(value)) return { kind: 'negative', at };
+    if (!(Math.abs(value) < tooMuch)) return { kind: 'huge', at };
+    if (value < -noise * most) return { kind: 'negative', at };
     if (measures === 'transmission' && value > 1) return { kind: 'passing', at };
   }
   if (readings[0]!.nm > mustBegin) return { kind: 'short', at: 0, end: 'low' };
@@ -66,7 +70,9 @@ function faultIn(readings: readonly Reading[], measures: Measures): Fault | unde
   );
   if (gap >= 0) return { kind: 'gap', at: gap };
   // Only what is seen counts: a lamp of infrared is dark.
-  const lit = readings.some(({ nm, value }) => nm >= shortest && nm <= longest && value > 0);
+  const lit = readings.some(
+    ({ nm, value }) => nm >= shortest && nm <= longest && value > tooLittle,
+  );
   return lit ? undefined : { kind: 'dark' };
 }
 

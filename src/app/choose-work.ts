@@ -1,4 +1,5 @@
 import { work, type Done, type Task } from '../choose/work.ts';
+import { spectraIn } from '../book/spectra.ts';
 import { fixturesIn } from '../files/photometric/shelf.ts';
 import { words } from '../words/words.ts';
 
@@ -11,7 +12,12 @@ const answer = (message: ChooseAnswer) => postMessage(message);
 
 export function take(task: Task): void {
   try {
-    const options = { clock: () => new Date(), chance: Math.random, fixtures: fixturesIn };
+    const options = {
+      clock: () => new Date(),
+      chance: Math.random,
+      fixtures: fixturesIn,
+      spectra: spectraIn,
+    };
     const doing = work(task, options, patience);
     for (;;) {
       const { done, value } = doing.next();

@@ -3,6 +3,7 @@ import { readBook } from '../book/form/read.ts';
 import type { Refusal } from '../book/types.ts';
 import { connectEngine, isFunction, valuesFor } from '../engine/index.ts';
 import { readForeign, type Imported } from '../files/in/read.ts';
+import { spectraIn } from '../book/spectra.ts';
 import { fixturesIn } from '../files/photometric/shelf.ts';
 import { filesOf, type OutFile, type OutForm } from '../files/out/forms.ts';
 import { words } from '../words/words.ts';
@@ -46,6 +47,7 @@ async function write(task: Extract<ExchangeTask, { kind: 'write' }>): Promise<vo
     clock: () => new Date(),
     chance: Math.random,
     fixtures: fixturesIn,
+    spectra: spectraIn,
   });
   const progress = (share: number) => answer({ kind: 'progress', share });
   const files = await filesOf(document, valuesFor(document, engine), form, { formulas, progress });

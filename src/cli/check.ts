@@ -1,4 +1,5 @@
 import { createBook } from '../book/book.ts';
+import { spectraIn } from '../book/spectra.ts';
 import { addressAt } from '../book/look.ts';
 import type { Document } from '../book/types.ts';
 import { checkBook, remarkLine } from '../check/book.ts';
@@ -21,7 +22,10 @@ export const check: Subcommand = {
     if (more !== undefined) throw new Unusable(words.commandLine.oneFile);
     const file = await openFile(path, io);
     const { document } = file;
-    const engine = connectEngine(createBook(document), { fixtures: fixturesIn });
+    const engine = connectEngine(createBook(document), {
+      fixtures: fixturesIn,
+      spectra: spectraIn,
+    });
     const remarks = [...unread(file), ...checkBook(document, engine)];
     const isMark = ({ about }: Remark) => about === 'unit';
     const write = options['json'] === undefined ? remarkLine : jsonLine;

@@ -1,4 +1,5 @@
 import { createBook } from '../book/book.ts';
+import { spectraIn } from '../book/spectra.ts';
 import { readBook } from '../book/form/read.ts';
 import { writeBook } from '../book/form/write.ts';
 import type { Document } from '../book/types.ts';
@@ -34,7 +35,10 @@ export const convert: Subcommand = {
     for (const sentence of leftOut) io.err(`${sentence}\n`);
     if (form === 'json') await io.writeFile(to, writeBook(document));
     else {
-      const engine = connectEngine(createBook(document), { fixtures: fixturesIn });
+      const engine = connectEngine(createBook(document), {
+        fixtures: fixturesIn,
+        spectra: spectraIn,
+      });
       const formulas = options['values'] === undefined ? 'live' : 'values';
       const files = await filesOf(document, valuesFor(document, engine), form, { formulas });
       for (const { sheet, content } of files) await io.writeFile(pathOf(to, sheet), content);

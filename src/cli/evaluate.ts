@@ -1,11 +1,13 @@
 import { writeForPeople } from '../../functions/quantities/index.ts';
 import { isError } from '../../functions/values.ts';
 import { createBook } from '../book/book.ts';
+import { spectraIn } from '../book/spectra.ts';
 import { writingSettings } from '../book/settings.ts';
 import type { Document, Settings } from '../book/types.ts';
 import { connectEngine, type Engine, type Result } from '../engine/index.ts';
 import { fixturesIn } from '../files/photometric/shelf.ts';
 import { putFixtures } from './fixtures.ts';
+import { putSpectra } from './spectra.ts';
 import { emptyDocument, openFile } from './openfile.ts';
 import { words } from '../words/words.ts';
 import { Unusable, type ExitCode, type Io, type Subcommand } from './types.ts';
@@ -19,8 +21,9 @@ export const evaluate: Subcommand = {
     sheet: words.commandLine.sheetName,
     decimal: words.commandLine.pointOrComma,
     fixture: words.commandLine.nameAndFile,
+    spectrum: words.commandLine.nameAndSpectrum,
   },
-  repeats: ['fixture'],
+  repeats: ['fixture', 'spectrum'],
   async run({ options, lists, rest }, io) {
     const decimal = decimalFrom(options['decimal']);
     const formulas = await formulasFrom(rest, io);
@@ -31,7 +34,8 @@ export const evaluate: Subcommand = {
     const sheet = sheetFrom(document, options['sheet']);
     const book = createBook(document);
     await putFixtures(book, lists['fixture'] ?? [], io);
-    const engine = connectEngine(book, { fixtures: fixturesIn });
+    await putSpectra(book, lists['spectrum'] ?? [], io);
+    const engine = connectEngine(book, { fixtures: fixturesIn, spectra: spectraIn });
     const settings = { ...document.settings, ...(decimal && { decimal }) };
     const codes = formulas.map((formula) => print(formula, engine, sheet, settings, io));
     return codes.includes(1) ? 1 : 0;

@@ -22,12 +22,13 @@ export async function putFixtures(book: Book, given: readonly string[], io: Io):
     if (!taken.ok) throw new Unusable(`${path}: ${taken.reason}`);
     for (const note of taken.notes) io.err(`${path}: ${note}\n`);
     const before = fixturesOf(book.document).find((kept) => keyOf(kept.name) === keyOf(name));
-    if (before) run(book, removeFixture(book.document, before.id));
-    run(book, addFixtures(book.document, means, [taken.fixture]));
+    if (before) runMade(book, removeFixture(book.document, before.id));
+    runMade(book, addFixtures(book.document, means, [taken.fixture]));
   }
 }
 
-function run(book: Book, made: Made): void {
+/** Carries out what a maker made, or ends with its reason. */
+export function runMade(book: Book, made: Made): void {
   const ran = made.ok ? book.run(made.transaction) : made;
   if (!ran.ok) throw new Unusable(ran.reason);
 }

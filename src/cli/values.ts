@@ -1,5 +1,6 @@
 import { isError } from '../../functions/values.ts';
 import { createBook } from '../book/book.ts';
+import { spectraIn } from '../book/spectra.ts';
 import { addressAt } from '../book/look.ts';
 import type { Sheet } from '../book/types.ts';
 import { connectEngine, type CellValue, type Engine } from '../engine/index.ts';
@@ -20,7 +21,10 @@ export const values: Subcommand = {
     if (more !== undefined) throw new Unusable(words.commandLine.oneFile);
     const file = await openFile(path, io);
     const sheets = sheetsFrom(file, options['sheet']);
-    const engine = connectEngine(createBook(file.document), { fixtures: fixturesIn });
+    const engine = connectEngine(createBook(file.document), {
+      fixtures: fixturesIn,
+      spectra: spectraIn,
+    });
     const named = sheets.length > 1;
     let failed = file.unread.length > 0;
     for (const sheet of sheets) {

@@ -43,6 +43,7 @@ import { settings } from './english/settings.ts';
 import { sheet } from './english/sheet.ts';
 import { shelf } from './english/shelf.ts';
 import { slip } from './english/slip.ts';
+import { spectra } from './english/spectra.ts';
 import { start } from './english/start.ts';
 import { storage } from './english/storage.ts';
 import { target } from './english/target.ts';
@@ -97,6 +98,7 @@ export const english = {
   sheet,
   shelf,
   slip,
+  spectra,
   start,
   storage,
   target,

@@ -142,12 +142,13 @@ class Blinder {
     };
   }
 
-  /** Of a figure the cells stay: they are how it came about. Of a fixture its kind and its numbers. */
+  /** Of a figure the cells stay: they are how it came about. Of a fixture or a spectrum its kind and its numbers. */
   #item(shelf: ShelfName, item: ShelfItem): ShelfItem {
     const figure = shelf === 'figures' ? figureFrom(item) : undefined;
     if (!figure) {
       const { kind } = item;
-      const kept = shelf === 'fixtures' && kind !== undefined ? { kind } : {};
+      const kept =
+        (shelf === 'fixtures' || shelf === 'spectra') && kind !== undefined ? { kind } : {};
       return { ...open(item), ...kept, id: item.id };
     }
     const blinded = rewriteFigure(figure, (range) => this.#reference(range));

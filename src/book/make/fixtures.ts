@@ -1,5 +1,6 @@
 import { fixturesOf, keyOf, type KeptFixture } from '../fixtures.ts';
 import type { Document, Id, Means, ShelfItem } from '../types.ts';
+import { freeName, longestName } from './freeName.ts';
 import { made, refused, type Made } from './made.ts';
 import { words } from '../../words/words.ts';
 
@@ -7,8 +8,6 @@ type Without<T> = T extends unknown ? Omit<T, 'id'> : never;
 
 /** A fixture that is to be kept; its name may still be taken. */
 export type NewFixture = Without<KeptFixture>;
-
-const longest = 60;
 
 /** Puts fixtures on the shelf. A name that is taken gets a number behind it. */
 export function addFixtures(
@@ -20,7 +19,7 @@ export function addFixtures(
   if (!first) return refused(words.book.noFixture);
   const taken = new Set(fixturesOf(document).map(({ name }) => keyOf(name)));
   const items = fixtures.map((fixture): ShelfItem => {
-    const name = freeName(fixture.name, taken);
+    const name = freeName(fixture.name, taken, words.book.fixture);
     taken.add(keyOf(name));
     return { ...fixture, name, id: means.newId() };
   });
@@ -31,22 +30,13 @@ export function addFixtures(
   ]);
 }
 
-function freeName(wanted: string, taken: ReadonlySet<string>): string {
-  const name = wanted.trim().slice(0, longest) || words.book.fixture;
-  if (!taken.has(keyOf(name))) return name;
-  for (let number = 2; ; number += 1) {
-    const other = `${name.slice(0, longest - 6)} ${String(number)}`;
-    if (!taken.has(keyOf(other))) return other;
-  }
-}
-
 /** Another name. Formulas that look the old one up say that it is gone. */
 export function renameFixture(document: Document, id: Id, name: string): Made {
   const fixture = fixturesOf(document).find((one) => one.id === id);
   if (!fixture) return refused(words.book.fixtureGone);
   const wanted = name.trim();
   if (wanted === '') return refused(words.book.fixtureUnnamed);
-  if (wanted.length > longest) return refused(words.book.nameTooLong(longest));
+  if (wanted.length > longestName) return refused(words.book.nameTooLong(longestName));
   const other = fixturesOf(document).find((one) => keyOf(one.name) === keyOf(wanted));
   if (other && other.id !== id) return refused(words.book.fixtureThere(other.name));
   if (wanted === fixture.name) return made(words.book.keepFixtureName(wanted), []);

@@ -10,6 +10,8 @@ export interface Handlers {
   open?(name: string, attributes: Attributes): void;
   text?(text: string): void;
   close?(name: string): void;
+  /** Told before each of these, and before what is wrong: the line, counted from 1. */
+  line?(line: number): void;
 }
 
 /** `x:row` is `row`, whatever short name a program gave the namespace. */
@@ -23,15 +25,18 @@ export function walk(
   named: (name: string) => string,
   handlers: Handlers,
 ): void {
-  const parser = sax.parser(true, { position: false });
+  const parser = sax.parser(true, { position: handlers.line !== undefined });
   let depth = 0;
+  const at = () => handlers.line?.(parser.line + 1);
   parser.onerror = () => {
+    at();
     throw new Refused(words.files.partDamaged(part));
   };
   parser.ondoctype = () => {
     throw new Refused(words.files.partDeclares(part));
   };
   parser.onopentag = ({ name, attributes }) => {
+    at();
     depth += 1;
     if (depth > most.depth) throw new Refused(words.files.partTooDeep(part));
     // Namespaces are not looked up, so every attribute is a text.
@@ -40,6 +45,7 @@ export function walk(
   parser.ontext = (text) => handlers.text?.(text);
   parser.oncdata = (text) => handlers.text?.(text);
   parser.onclosetag = (name) => {
+    at();
     depth -= 1;
     handlers.close?.(named(name));
   };

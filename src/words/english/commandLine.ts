@@ -9,6 +9,9 @@ export const commandLine = {
   sheetName: 'the name of a sheet',
   pointOrComma: '. or ,',
   nameAndFile: 'NAME=FILE, a photometric file',
+  nameAndSpectrum: 'NAME=FILE, a file with a spectrum',
+  severalSpectra: (path: string, names: string) =>
+    `${path} holds several spectra; name one of ${names}.`,
   wantsNot: (name: string, what: string, got: string) => `--${name} wants ${what} and not ${got}.`,
   nameFile: 'NAME=FILE',
   noSheet: (name: string) => `There is no sheet ${name}.`,
@@ -34,7 +37,7 @@ export const commandLine = {
   },
   evaluate: {
     usage:
-      '[--book FILE] [--sheet NAME] [--decimal . or ,] [--fixture NAME=FILE]… FORMULA… (or - to read them from standard input)',
+      '[--book FILE] [--sheet NAME] [--decimal . or ,] [--fixture NAME=FILE]… [--spectrum NAME=FILE]… FORMULA… (or - to read them from standard input)',
     summary: 'Works out formulas and prints one JSON object a line.',
   },
   values: {

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { catalogue } from '../../../functions/index.ts';
 import { functionNames, isFunction } from '../../../src/engine/index.ts';
 import { exampleFixtures } from '../../../functions/fixture/exampleFixtures.ts';
+import { exampleSpectra } from '../../../functions/spectrum/exampleSpectra.ts';
 import { openBook } from './support/openBook.ts';
 
 const rows = [
@@ -125,7 +126,10 @@ describe('the library', () => {
     };
     const rowOf = (row: unknown): string =>
       (row as unknown[]).map((value) => literal(value ?? '')).join(',');
-    const { engine } = openBook({ Walk: [] }, { fixtures: () => exampleFixtures });
+    const { engine } = openBook(
+      { Walk: [] },
+      { fixtures: () => exampleFixtures, spectra: () => exampleSpectra },
+    );
     for (const { name, args, result, within } of examples) {
       if (args.some((value) => Array.isArray(value) && value.includes(null))) continue;
       const formula = `=${name}(${args.map(literal).join(',')})`;
