@@ -45,6 +45,11 @@ export const xLookUp: Rule = (handed) => {
   return chosen(handed, handed.count > 3 ? [2, 3] : [2]);
 };
 
+/** Ranges and what is looked for in them, two by two from `start` on. */
+export function soughtInPairs(handed: Handed, start: number): void {
+  for (let at = start; at + 1 < handed.count; at += 2) sought(handed, at + 1, at, handed.kinds(at));
+}
+
 /** `INDEX(table, row, column)`: of the column where it is written. */
 export const index: Rule = (handed) => {
   const node = handed.node(2);

@@ -33,7 +33,13 @@ const ofNumbers =
 const ofLight =
   (work: (left: Side, right: Side) => Kind): Operation =>
   (left, right, operator) =>
-    inDoublings(left.kind, right.kind, operator) ? clash : { kind: work(left, right) };
+    inDoublings(left.kind, right.kind, operator) || isMoneySquared(left, right, operator)
+      ? clash
+      : { kind: work(left, right) };
+
+/** A price times a price is nothing that anyone pays: one of them is a mistaken cell. */
+const isMoneySquared = (left: Side, right: Side, operator: BinaryOperator): boolean =>
+  operator === '*' && left.kind === 'money' && right.kind === 'money';
 
 const operations: Readonly<Record<BinaryOperator, Operation>> = {
   '=': comparison,

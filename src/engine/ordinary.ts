@@ -4,7 +4,7 @@ import { fits } from './fits.ts';
 import type { Handed, Rule } from './handed.ts';
 import { allOf, choice } from './joining.ts';
 import type { Kind } from './kinds.ts';
-import { index, lookUp, match, sought, xLookUp } from './lookups.ts';
+import { index, lookUp, match, sought, soughtInPairs, xLookUp } from './lookups.ts';
 import { total, totalIf, totalIfs } from './totals.ts';
 import { writtenNumber } from './written.ts';
 
@@ -73,6 +73,17 @@ const product: Rule = ({ kinds, count }) => {
   return count === 1 ? undefined : kindWith(dimensions);
 };
 
+/** Days between two dates. */
+const days: Rule = (handed) => {
+  for (const [at, parameter] of ['end', 'start'].entries()) {
+    const kind = handed.kind(at);
+    if (kind === undefined || fits('dateTime', kind)) continue;
+    const given = handed.part(at, kind);
+    handed.hear({ about: 'argument', call: 'DAYS', parameter, wanted: ['dateTime'], given });
+  }
+  return 'number';
+};
+
 function each(names: string, rule: Rule): Record<string, Rule> {
   return Object.fromEntries(names.split(' ').map((name) => [name, rule]));
 }
@@ -85,7 +96,10 @@ export const ordinary: Readonly<Record<string, Rule>> = {
   ...each('SUM AVERAGE AVERAGEA', total),
   ...each('SUMIF AVERAGEIF', totalIf),
   ...each('SUMIFS AVERAGEIFS', totalIfs),
-  ...each('MINIFS MAXIFS', ({ kind }) => kind(0)),
+  ...each('MINIFS MAXIFS', (handed) => {
+    soughtInPairs(handed, 1);
+    return handed.kind(0);
+  }),
   SUMPRODUCT: product,
   INDEX: index,
   VLOOKUP: lookUp('columns'),
@@ -100,7 +114,11 @@ export const ordinary: Readonly<Record<string, Rule>> = {
     sought(handed, 1, 0, handed.kinds(0));
     return 'number';
   },
-  ...each('COUNT COUNTA COUNTBLANK COUNTIFS ROW ROWS COLUMN COLUMNS', always('number')),
+  COUNTIFS: (handed) => {
+    soughtInPairs(handed, 0);
+    return 'number';
+  },
+  ...each('COUNT COUNTA COUNTBLANK ROW ROWS COLUMN COLUMNS', always('number')),
   ...each('LEN FIND SEARCH YEAR MONTH DAY HOUR MINUTE SECOND WEEKDAY SIGN', always('number')),
   ...each('TEXT CONCATENATE TEXTJOIN LEFT RIGHT MID UPPER LOWER PROPER TRIM', always('text')),
   ...each('SUBSTITUTE REPLACE REPT CHAR', always('text')),
@@ -109,6 +127,8 @@ export const ordinary: Readonly<Record<string, Rule>> = {
   ...each('DATE TODAY NOW EDATE EOMONTH DATEVALUE', always('dateTime')),
   ...each('SIN COS TAN', ofRadians),
   ...each('ASIN ACOS ATAN ATAN2', always('any')),
+  DAYS: days,
+  N: first,
   DEGREES: always('angle'),
   RADIANS: radians,
   PI: always('~pi1'),

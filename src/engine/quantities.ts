@@ -127,11 +127,14 @@ export class Quantities {
     const block = blockOf(placed, this.#document);
     if (!block) return [undefined];
     const kinds = new Set<Kind>();
+    let worded = false;
     for (const spot of spotsOf(block)) {
       const content = cellAtSpot(this.#document, spot)?.content;
-      if (content && content.kind !== 'blank' && content.kind !== 'text') kinds.add(ask(spot));
+      if (content?.kind === 'text') worded = true;
+      else if (content && content.kind !== 'blank') kinds.add(ask(spot));
     }
-    return [...kinds];
+    // Captions among numbers say nothing; a column of names is one.
+    return kinds.size === 0 && worded ? ['text'] : [...kinds];
   }
 }
 

@@ -1,7 +1,7 @@
 import type { Handed, Rule } from './handed.ts';
 import { allOf, joined } from './joining.ts';
 import type { Kind } from './kinds.ts';
-import { sought } from './lookups.ts';
+import { sought, soughtInPairs } from './lookups.ts';
 
 /** Sums and means that do not give more of the same: light adds as the square of an f-number. */
 const untotalled: Readonly<Record<string, readonly Kind[]>> = {
@@ -27,4 +27,7 @@ export const totalIf: Rule = (handed) => {
 };
 
 /** `SUMIFS(sum_range, range, criterion, …)`. */
-export const totalIfs: Rule = (handed) => totalled(handed, joined(handed, [0]), 0);
+export const totalIfs: Rule = (handed) => {
+  soughtInPairs(handed, 1);
+  return totalled(handed, joined(handed, [0]), 0);
+};

@@ -62,12 +62,12 @@ function pointCells({ points: planned }: PlannedChoosing): Cells {
     };
     cells[`${column}${wanted}`] = choice(point?.wanted ?? '', 'illuminance');
     cells[`${column}${comes}`] = {
-      typed: `=IF(${column}${wanted}="","",SUMPRODUCT(${down('take')},${down('output')},${column}${first}:${column}${last}))`,
+      typed: `=IF(ISBLANK(${column}${wanted}),"",SUMPRODUCT(${down('take')},${down('output')},${column}${first}:${column}${last}))`,
       quantity: 'illuminance',
       decimals: 0,
     };
     cells[`${column}${off}`] = {
-      typed: `=IF(${column}${wanted}="","",STOPS(${column}${comes},${column}${wanted}))`,
+      typed: `=IF(ISBLANK(${column}${wanted}),"",STOPS(${column}${comes},${column}${wanted}))`,
       quantity: 'stops',
       decimals: 1,
     };
@@ -90,7 +90,7 @@ function optionRow(at: number, planned?: PlannedOption): Cells {
     watts: choice(planned?.watts ?? '', 'power'),
     powerFactor: choice(planned?.powerFactor ?? '', 'number'),
     current: {
-      typed: `=IF(${name}="","",AMPS(${watts},$B$1,${factor}))`,
+      typed: `=IF(ISBLANK(${name}),"",AMPS(${watts},$B$1,${factor}))`,
       quantity: 'current',
       decimals: 1,
     },

@@ -41,7 +41,7 @@ export const down = (column: ColumnName): string =>
 
 export function optionRow(at: number, planned?: PlannedOption): Record<string, PlannedCell> {
   const is = (column: ColumnName) => `${letterOf(column)}${at}`;
-  const once = (formula: string) => `=IF(${is('option')}="","",${formula})`;
+  const once = (formula: string) => `=IF(ISBLANK(${is('option')}),"",${formula})`;
   const { wanted, width, volts, breaker, share, days, charged, hours, energy } = settings;
   /** Options that give no less of either; this one is among them. */
   const asGood = `${down('reached')},">="&${is('reached')},${down('covers')},">="&${is('covers')}`;
@@ -60,7 +60,7 @@ export function optionRow(at: number, planned?: PlannedOption): Record<string, P
     output: choice(planned?.output ?? '100 %', 'share'),
     reached: {
       typed: once(
-        `${is('count')}*LEVELAT(INVERSESQUARE(${is('gives')},${is('givesAt')},${is('distance')}),-${is('loss')})*${is('output')}`,
+        `${is('count')}*LEVELAT(INVERSESQUARE(${is('gives')},${is('givesAt')},${is('distance')}),-${is('loss')}-DIMMERSTOPS(${is('output')}))`,
       ),
       quantity: 'illuminance',
       decimals: 0,
@@ -76,7 +76,7 @@ export function optionRow(at: number, planned?: PlannedOption): Record<string, P
     amps: { typed: once(`${is('count')}*${each}`), quantity: 'current', decimals: 1 },
     circuits: {
       typed: once(
-        `IFERROR(ROUNDUP(${is('count')}/INT(${breaker}*${share}/${each}),0),"too much for one")`,
+        `IFERROR(ROUNDUP(${is('count')}/INT(CIRCUITROOM(0,${volts},${breaker},${is('powerFactor')},${share})/${is('watts')}),0),"too much for one")`,
       ),
       quantity: 'number',
     },
@@ -85,7 +85,7 @@ export function optionRow(at: number, planned?: PlannedOption): Record<string, P
     cost: {
       typed: once(
         `${is('count')}*HIRE(${is('rate')},${days},${charged})+N(${is('extras')})` +
-          `+ENERGY(${is('count')}*${is('watts')},${hours}*${days})/1000*${energy}`,
+          `+ENERGY(${is('count')}*${is('watts')},${hours}*${days})/ENERGY(1000,1)*${energy}`,
       ),
       quantity: 'money',
     },

@@ -32,10 +32,11 @@ export const down = (column: ColumnName): string =>
 
 export function hireRow(at: number, planned?: PlannedHire): Cells {
   const is = (column: ColumnName) => `${letterOf(column)}${at}`;
-  const once = (formula: string) => `=IF(${is('item')}="","",${formula})`;
-  const byDays = `HIRE(${is('rate')},${is('days')},${charged})`;
+  const once = (formula: string) => `=IF(ISBLANK(${is('item')}),"",${formula})`;
+  const left = `(1-${is('discount')})`;
+  const byDays = `HIRE(${is('rate')}*${left},${is('days')},${charged})`;
   /** Whole weeks at the week’s rate, and the days left at no more than that. */
-  const byWeeks = `INT(${is('days')}/7)*${is('week')}+MIN(MOD(${is('days')},7)*${is('rate')},${is('week')})`;
+  const byWeeks = `INT(${is('days')}/7)*${is('week')}*${left}+MIN(MOD(${is('days')},7)*${is('rate')},${is('week')})*${left}`;
   return row(at, {
     item: choice(planned?.item ?? '', 'text'),
     place: choice(planned?.place ?? '', 'text'),
@@ -52,7 +53,7 @@ export function hireRow(at: number, planned?: PlannedHire): Cells {
     package: choice(planned?.package ?? '', 'text'),
     cost: {
       typed: once(
-        `IF(${is('package')}<>"",0,${is('count')}*(1-${is('discount')})*IF(${is('week')}="",${byDays},${byWeeks}))`,
+        `IF(NOT(ISBLANK(${is('package')})),0,${is('count')}*IF(ISBLANK(${is('week')}),${byDays},${byWeeks}))`,
       ),
       quantity: 'money',
     },

@@ -53,7 +53,7 @@ function circuitRow(row: number, planned: PlannedCircuit | undefined): Record<st
     [`F${row}`]: choice(planned?.house?.powerFactor ?? '', 'number'),
     [`G${row}`]: { typed: once(name, sum('G')), quantity: 'current', decimals: 1 },
     [`H${row}`]: {
-      typed: once(name, `G${row}+IF(E${row}="",0,AMPS(E${row},${volts},F${row}))`),
+      typed: once(name, `G${row}+IF(ISBLANK(E${row}),0,AMPS(E${row},${volts},F${row}))`),
       quantity: 'current',
       decimals: 1,
     },

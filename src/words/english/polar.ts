@@ -21,5 +21,4 @@ export const polar = {
   upright: 'upright, C90 (up) to the right and C270',
   beam: (degrees: string) => `beam ${degrees}`,
   field: (degrees: string) => `field ${degrees}`,
-  aim: 'aim',
 } as const;
