@@ -1,5 +1,5 @@
 import { work, type Done, type Task } from '../choose/work.ts';
-import { spectraIn } from '../book/spectra.ts';
+import { spectraIn } from '../files/spectra/shelf.ts';
 import { fixturesIn } from '../files/photometric/shelf.ts';
 import { words } from '../words/words.ts';
 

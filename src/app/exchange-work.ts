@@ -3,7 +3,7 @@ import { readBook } from '../book/form/read.ts';
 import type { Refusal } from '../book/types.ts';
 import { connectEngine, isFunction, valuesFor } from '../engine/index.ts';
 import { readForeign, type Imported } from '../files/in/read.ts';
-import { spectraIn } from '../book/spectra.ts';
+import { spectraIn } from '../files/spectra/shelf.ts';
 import { fixturesIn } from '../files/photometric/shelf.ts';
 import { filesOf, type OutFile, type OutForm } from '../files/out/forms.ts';
 import { words } from '../words/words.ts';

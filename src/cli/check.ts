@@ -1,5 +1,5 @@
 import { createBook } from '../book/book.ts';
-import { spectraIn } from '../book/spectra.ts';
+import { spectraIn } from '../files/spectra/shelf.ts';
 import { addressAt } from '../book/look.ts';
 import type { Document } from '../book/types.ts';
 import { checkBook, remarkLine } from '../check/book.ts';

@@ -1,5 +1,5 @@
 import { createBook } from '../book/book.ts';
-import { spectraIn } from '../book/spectra.ts';
+import { spectraIn } from '../files/spectra/shelf.ts';
 import { readBook } from '../book/form/read.ts';
 import { writeBook } from '../book/form/write.ts';
 import type { Document } from '../book/types.ts';

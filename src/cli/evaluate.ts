@@ -1,7 +1,7 @@
 import { writeForPeople } from '../../functions/quantities/index.ts';
 import { isError } from '../../functions/values.ts';
 import { createBook } from '../book/book.ts';
-import { spectraIn } from '../book/spectra.ts';
+import { spectraIn } from '../files/spectra/shelf.ts';
 import { writingSettings } from '../book/settings.ts';
 import type { Document, Settings } from '../book/types.ts';
 import { connectEngine, type Engine, type Result } from '../engine/index.ts';

@@ -1,6 +1,6 @@
 import { isError } from '../../functions/values.ts';
 import { createBook } from '../book/book.ts';
-import { spectraIn } from '../book/spectra.ts';
+import { spectraIn } from '../files/spectra/shelf.ts';
 import { addressAt } from '../book/look.ts';
 import type { Sheet } from '../book/types.ts';
 import { connectEngine, type CellValue, type Engine } from '../engine/index.ts';

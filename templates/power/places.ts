@@ -38,4 +38,5 @@ export const down = (column: string, { first, last }: Rows): string =>
   `$${column}$${first}:$${column}$${last}`;
 
 /** What a row says only once its first cell is filled in. */
-export const once = (cell: string, formula: string): string => `=IF(ISBLANK(${cell}),"",${formula})`;
+export const once = (cell: string, formula: string): string =>
+  `=IF(ISBLANK(${cell}),"",${formula})`;

@@ -1,8 +1,9 @@
 import { luminanceFrom, type Fixture, type Fixtures } from '../../../functions/fixture/fixture.ts';
 import { point } from '../../../functions/fixture/throw.ts';
 import { spotPhotometry } from '../../../functions/fixture/spot.ts';
-import { fixtureFrom, keyOf, type KeptFixture } from '../../book/fixtures.ts';
+import { fixtureFrom, type KeptFixture } from '../../book/fixtures.ts';
 import type { Document, ShelfItem } from '../../book/types.ts';
+import { byName } from '../byName.ts';
 import { readPhotometric } from './read.ts';
 import { words } from '../../words/words.ts';
 
@@ -19,23 +20,8 @@ export function fixtureOf(item: ShelfItem): Fixture | string | undefined {
 }
 
 /** The fixtures of a book by name, for the engine. */
-export function fixturesIn(document: Pick<Document, 'shelf'>): Fixtures {
-  const items = new Map<string, ShelfItem>();
-  const names: string[] = [];
-  for (const item of document.shelf('fixtures').items) {
-    const { name } = item;
-    if (typeof name !== 'string' || items.has(keyOf(name))) continue;
-    items.set(keyOf(name), item);
-    names.push(name);
-  }
-  return {
-    names: names.toSorted((one, other) => (keyOf(one) < keyOf(other) ? -1 : 1)),
-    named(name) {
-      const item = items.get(keyOf(name));
-      return item && (fixtureOf(item) ?? words.photometric.unknownKind);
-    },
-  };
-}
+export const fixturesIn = (document: Pick<Document, 'shelf'>): Fixtures =>
+  byName(document.shelf('fixtures').items, fixtureOf, words.photometric.unknownKind);
 
 function built(kept: KeptFixture): Fixture | string {
   const { name } = kept;

@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { addSpectra, removeSpectrum, renameSpectrum } from '../../../src/book/make/spectra.ts';
 import { readBook } from '../../../src/book/form/read.ts';
 import { writeBook } from '../../../src/book/form/write.ts';
-import { spectraIn, spectraOf, spectrumFrom } from '../../../src/book/spectra.ts';
+import { spectraOf } from '../../../src/book/spectra.ts';
+import { spectraIn } from '../../../src/files/spectra/shelf.ts';
 import { openBook } from './support/openBook.ts';
 
 const nm = Array.from({ length: 81 }, (_, index) => 380 + 5 * index);
@@ -78,7 +79,12 @@ describe('a spectrum kept in the book', () => {
     ['wavelengths that fall', { ...even, nm: nm.toReversed() }],
     ['a key that nobody knows', { ...even, colour: 'red' }],
   ])('%s is kept as it is and read as no spectrum', (_, item) => {
-    expect(spectrumFrom({ ...item, id: 'a1' })).toBeUndefined();
+    const { document } = lit([['']]);
+    const items = [{ ...item, id: 'a1' }];
+    const shelf = (name: 'spectra') => ({ ...document.shelf(name), items });
+    expect(spectraIn({ shelf: shelf as typeof document.shelf }).named('Even')).toBe(
+      'This version knows no such spectrum.',
+    );
   });
 });
 
