@@ -47,8 +47,9 @@ export function misled(book: PlainBook): PlainBook {
     sheets: book.sheets.map((sheet) => ({
       ...sheet,
       cells: sheet.cells.map((cell) =>
+        // What is typed too: a result without a look takes that of the cells it reads.
         cell.formula === undefined
-          ? cell
+          ? bare(cell)
           : { ...bare(cell), value: wrong[typeof cell.value as keyof typeof wrong] },
       ),
     })),

@@ -4,12 +4,12 @@ import type { TableRow } from '../../../functions/values.ts';
 import { Exact } from '../decimal.ts';
 import type { References } from '../measure.ts';
 
-type Vector = readonly [number, number, number];
+export type Vector = readonly [number, number, number];
 
-const radians = (degrees: number) => (degrees * Math.PI) / 180;
-const size = (v: Vector) => Math.sqrt(v[0] ** 2 + v[1] ** 2 + v[2] ** 2);
-const along = (a: Vector, b: Vector) => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
-const plus = (a: Vector, b: Vector, times: number): Vector => [
+export const radians = (degrees: number) => (degrees * Math.PI) / 180;
+export const size = (v: Vector) => Math.sqrt(v[0] ** 2 + v[1] ** 2 + v[2] ** 2);
+export const along = (a: Vector, b: Vector) => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
+export const plus = (a: Vector, b: Vector, times: number): Vector => [
   a[0] + b[0] * times,
   a[1] + b[1] * times,
   a[2] + b[2] * times,
@@ -19,9 +19,9 @@ const across = (a: Vector, b: Vector): Vector => [
   a[2] * b[0] - a[0] * b[2],
   a[0] * b[1] - a[1] * b[0],
 ];
-const unit = (v: Vector) => plus([0, 0, 0], v, 1 / size(v));
+export const unit = (v: Vector) => plus([0, 0, 0], v, 1 / size(v));
 
-function named(name: string): Fixture {
+export function named(name: string): Fixture {
   const fixture = exampleFixtures.named(name);
   if (typeof fixture !== 'object') throw new Error(`There is no ${name}.`);
   return fixture;
@@ -45,7 +45,7 @@ function candela(fixture: Fixture, gamma: number): InstanceType<typeof Exact> {
 const patches = 100;
 
 /** A rectangle as 10,000 small sources; `weigh` says what the receiver makes of a direction. */
-function fromPatches(
+export function fromPatches(
   fixture: Extract<Fixture, { kind: 'panel' }>,
   [right, up, forward]: readonly [Vector, Vector, Vector],
   to: Vector,
@@ -67,7 +67,7 @@ function fromPatches(
   return sum;
 }
 
-function axesOf(forward: Vector, roll: number): readonly [Vector, Vector, Vector] {
+export function axesOf(forward: Vector, roll: number): readonly [Vector, Vector, Vector] {
   const upright = Math.abs(forward[2]) > 1 - 1e-15;
   const level: Vector = upright ? [1, 0, 0] : unit(across(forward, [0, 0, 1]));
   const high = across(level, forward);
@@ -96,7 +96,7 @@ function oneLight(row: TableRow, at: Vector, weigh: (towards: Vector) => number)
 
 type Point = readonly [readonly TableRow[], number, number, number, number, number];
 
-function atPoint(
+export function atPoint(
   [rig, x, y, z, azimuth, tilt]: Point,
   receiver: (cosine: number) => number,
 ): number | undefined {
