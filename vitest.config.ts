@@ -2,7 +2,13 @@ import { mergeConfig } from 'vite';
 import { defineConfig } from 'vitest/config';
 import viteConfig from './vite.config.ts';
 
-const node = { environment: 'node', testTimeout: 0, hookTimeout: 0 } as const;
+const node = {
+  environment: 'node',
+  testTimeout: 0,
+  hookTimeout: 0,
+  // What is waited for comes when it comes; a slow machine takes its time.
+  expect: { poll: { timeout: 60_000 } },
+} as const;
 
 export default mergeConfig(
   viteConfig,

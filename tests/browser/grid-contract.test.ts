@@ -150,13 +150,16 @@ describe('sheet: only what is in view', () => {
     await page.mouse.move(x, y);
     for (let turn = 0; turn < 8; turn += 1) await page.mouse.wheel(0, 1000);
     await page.waitForFunction(() => window.bench.view.visible().from.row > 200);
-    const row = await page.evaluate(() => window.bench.view.visible().from.row + 3);
-    expect(
-      await page
-        .locator('td', { hasText: `Row ${row + 1}` })
-        .last()
-        .isVisible(),
-    ).toBe(true);
+    // The wheel may still be turning: what counts is the row that is in view when it is looked for.
+    await expect
+      .poll(async () => {
+        const row = await page.evaluate(() => window.bench.view.visible().from.row + 3);
+        return page
+          .locator('td', { hasText: `Row ${row + 1}` })
+          .last()
+          .isVisible();
+      })
+      .toBe(true);
   });
 });
 
