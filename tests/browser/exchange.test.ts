@@ -72,6 +72,8 @@ test('a file is shown before it is taken in, and one undo takes it back', async 
 test('a file let go over the start page becomes a book of its own', async () => {
   const { page } = await openApp();
   const { name, buffer } = levels();
+  // Nobody lets a file go over a page that is not there yet.
+  await page.getByRole('button', { name: 'Blank book' }).first().waitFor();
   await page.evaluate(
     ({ name, bytes }) => {
       const data = new DataTransfer();
