@@ -9,7 +9,7 @@ const table = (rows: readonly (readonly Typed[])[]) =>
   rows.map((row, line) =>
     row.map((value, column): TableCell => ({
       at: `${'ABC'[column]}${line + 1}`,
-      ...(value !== undefined && { value }),
+      value,
     })),
   );
 
