@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { expected } from '../../templates/camera/expected.ts';
+import { comesToWhatItSays } from '../support/comes.ts';
 import { openFilled } from '../support/filled.ts';
 
 // The settings are invented; what they come to is worked out by hand in templates/camera/expected.ts
@@ -8,15 +9,7 @@ import { openFilled } from '../support/filled.ts';
 const sheet = openFilled('camera');
 
 describe('three cameras side by side', () => {
-  it.each(expected)('$cell comes to $value: $why', ({ cell, value, ...rest }) => {
-    const got = sheet.valueOf(cell);
-    if (typeof value === 'string') expect(got).toBe(value);
-    else expect(Math.abs(Number(got) - value)).toBeLessThanOrEqual(rest.within ?? 1e-12);
-  });
-
-  it('no cell is an error', () => {
-    expect(sheet.errors()).toEqual([]);
-  });
+  comesToWhatItSays(sheet, expected);
 });
 
 describe('other settings typed in', () => {

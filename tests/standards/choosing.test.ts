@@ -9,6 +9,7 @@ import { readPickSheet, writePicked } from '../../src/choose/pick/sheet.ts';
 import { connectEngine } from '../../src/engine/index.ts';
 import { planMeans, run } from '../../templates/build.ts';
 import { expected } from '../../templates/choosing/expected.ts';
+import { comesToWhatItSays } from '../support/comes.ts';
 import { openFilled } from '../support/filled.ts';
 
 const sheet = openFilled('choosing');
@@ -45,15 +46,7 @@ function chosen(typed: Readonly<Record<string, string>> = {}) {
 }
 
 describe('what could stand where', () => {
-  it.each(expected)('$cell comes to $value: $why', ({ cell, value, ...rest }) => {
-    const got = sheet.valueOf(cell);
-    if (typeof value === 'string') expect(got).toBe(value);
-    else expect(Math.abs(Number(got) - value)).toBeLessThanOrEqual(rest.within ?? 1e-9);
-  });
-
-  it('no cell is an error', () => {
-    expect(sheet.errors()).toEqual([]);
-  });
+  comesToWhatItSays(sheet, expected);
 });
 
 describe('choose the fixtures', () => {

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { expected } from '../../templates/hire/expected.ts';
 import { film } from '../../templates/hire/plan.ts';
+import { comesToWhatItSays } from '../support/comes.ts';
 import { openFilled } from '../support/filled.ts';
 
 // The rates are invented; the rules of hire are common practice. What they come to is worked out by
@@ -9,15 +10,7 @@ import { openFilled } from '../support/filled.ts';
 const sheet = openFilled('hire');
 
 describe('what is hired, for where and how long', () => {
-  it.each(expected)('$cell comes to $value: $why', ({ cell, value, ...rest }) => {
-    const got = sheet.valueOf(cell);
-    if (typeof value === 'string') expect(got).toBe(value);
-    else expect(Math.abs(Number(got) - value)).toBeLessThanOrEqual(rest.within ?? 1e-9);
-  });
-
-  it('no cell is an error', () => {
-    expect(sheet.errors()).toEqual([]);
-  });
+  comesToWhatItSays(sheet, expected);
 
   it('pieces out on a day are those whose days hold it, counted one by one', () => {
     for (const [index, day] of film.days.entries()) {

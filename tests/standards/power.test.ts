@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { expected } from '../../templates/power/expected.ts';
+import { comesToWhatItSays } from '../support/comes.ts';
 import { openFilled } from '../support/filled.ts';
 
 // The loft’s circuits are invented; what they come to is worked out by hand in
@@ -8,15 +9,7 @@ import { openFilled } from '../support/filled.ts';
 const sheet = openFilled('power');
 
 describe('what is plugged in where', () => {
-  it.each(expected)('$cell comes to $value: $why', ({ cell, value, ...rest }) => {
-    const got = sheet.valueOf(cell);
-    if (typeof value === 'string') expect(got).toBe(value);
-    else expect(Math.abs(Number(got) - value)).toBeLessThanOrEqual(rest.within ?? 1e-9);
-  });
-
-  it('no cell is an error', () => {
-    expect(sheet.errors()).toEqual([]);
-  });
+  comesToWhatItSays(sheet, expected);
 
   it('one lamp more is over, and says by how much', () => {
     const { type, valueOf } = openFilled('power');

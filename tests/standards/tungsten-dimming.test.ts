@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { expected } from '../../templates/tungsten-dimming/expected.ts';
+import { comesToWhatItSays } from '../support/comes.ts';
 import { openFilled } from '../support/filled.ts';
 
 // Worked out by hand in templates/tungsten-dimming/expected.ts from the exponents of voltage that
@@ -8,15 +9,7 @@ import { openFilled } from '../support/filled.ts';
 const sheet = openFilled('tungsten-dimming');
 
 describe('a tungsten lamp dimmed', () => {
-  it.each(expected)('$cell comes to $value: $why', ({ cell, value, ...rest }) => {
-    const got = sheet.valueOf(cell);
-    if (typeof value === 'string') expect(got).toBe(value);
-    else expect(Math.abs(Number(got) - value)).toBeLessThanOrEqual(rest.within ?? 1e-12);
-  });
-
-  it('no cell is an error', () => {
-    expect(sheet.errors()).toEqual([]);
-  });
+  comesToWhatItSays(sheet, expected);
 
   it('90 % of the voltage is 70 % of the light and 10 K lower a volt (rules of thumb, 120 V, from memory)', () => {
     const { type, valueOf } = openFilled('tungsten-dimming');
