@@ -47,17 +47,11 @@ export function readAmount(text: string, rule: NumberRule): Amount | undefined {
   if (found === null) return undefined;
   const [, sign = '', top, bottom, whole, addTop, addBottom, addVulgar, loneVulgar, rest = ''] =
     found;
-  const parts = [
-    top === undefined ? 0 : divide(top, bottom),
-    whole === undefined ? 0 : readNumber(whole, rule),
-    addTop === undefined ? 0 : divide(addTop, addBottom),
-    vulgarFractions[addVulgar ?? loneVulgar ?? ''] ?? 0,
-  ];
-  let size = 0;
-  for (const part of parts) {
-    if (part === undefined) return undefined;
-    size += part;
-  }
+  const size =
+    (top === undefined ? 0 : divide(top, bottom)) +
+    (whole === undefined ? 0 : (readNumber(whole, rule) ?? Number.NaN)) +
+    (addTop === undefined ? 0 : divide(addTop, addBottom)) +
+    (vulgarFractions[addVulgar ?? loneVulgar ?? ''] ?? 0);
   if (!Number.isFinite(size)) return undefined;
   return {
     // Nothing has no sign: −0 would be told apart from 0 later on.
@@ -68,7 +62,7 @@ export function readAmount(text: string, rule: NumberRule): Amount | undefined {
   };
 }
 
-function divide(top: string, bottom: string | undefined): number | undefined {
-  const number = readNumber(bottom ?? '', { decimal: '.', small: true });
-  return number === undefined || number === 0 ? undefined : Number(top) / number;
+/** No finite number where there is none. */
+function divide(top: string, bottom: string | undefined): number {
+  return Number(top) / (readNumber(bottom ?? '', { decimal: '.', small: true }) ?? Number.NaN);
 }

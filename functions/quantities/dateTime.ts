@@ -30,7 +30,7 @@ function dayNumber(year: number, month: number, day: number): number | undefined
 }
 
 function readClock(text: string): number | undefined {
-  const found = clock.exec(text.trim());
+  const found = clock.exec(text);
   if (found === null) return undefined;
   const half = found[4]?.toLowerCase();
   const hour = Number(found[1]);
@@ -43,7 +43,7 @@ function readClock(text: string): number | undefined {
 export function writeDateTime(value: number, hours: '24' | '12'): string {
   const nearest = Math.round(value * 86_400);
   // Half a second before midnight is still a time of day, not the day after day 0.
-  const seconds = value >= 0 && value < 1 ? Math.min(nearest, 86_399) : nearest;
+  const seconds = value < 1 ? Math.min(nearest, 86_399) : nearest;
   const days = Math.floor(seconds / 86_400);
   const left = seconds - days * 86_400;
   const day = new Date(dayZero + days * dayLength);

@@ -19,8 +19,8 @@ type Lister = (
 
 /** Ways to say a quantity beyond the units of its table. */
 const others: Partial<Record<QuantityName, Lister>> = {
-  angle: (value, settings, { fps }) =>
-    fps !== undefined && fps > 0 && value > 0
+  angle: (value, settings, { fps = 0 }) =>
+    fps > 0 && value > 0
       ? [writeQuantity('time', value / 360 / fps, { ...settings, shutter: 'time' })]
       : [],
   colourTemperature: (value, settings) =>
@@ -45,8 +45,8 @@ const others: Partial<Record<QuantityName, Lister>> = {
     writeDecimalStops(value, settings),
     writeQuantity('factor', 2 ** value, settings),
   ],
-  time: (value, settings, { fps }) =>
-    fps !== undefined && fps > 0 && value * fps <= 1
+  time: (value, settings, { fps = Infinity }) =>
+    value * fps <= 1
       ? [writeQuantity('time', value, { ...settings, shutter: 'angle' }, { fps })]
       : [],
 };

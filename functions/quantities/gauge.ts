@@ -22,7 +22,7 @@ export function gaugeOfArea(area: number): number {
 
 /** "12 AWG", "2/0 AWG": the name of a whole gauge. */
 export function gaugeName(gauge: number): string {
-  return gauge < 0 ? `${1 - gauge}/0 AWG` : `${gauge === 0 ? '1/0' : gauge} AWG`;
+  return gauge > 0 ? `${gauge} AWG` : `${1 - gauge}/0 AWG`;
 }
 
 /** `12 AWG`, `AWG 12`, `2/0 AWG`. */

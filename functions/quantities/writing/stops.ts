@@ -43,11 +43,9 @@ function sayFraction(value: number): Written | undefined {
   if (!(Math.abs(value) < 1000)) return undefined;
   // What the decimals would show counts too, so that 0.75 is never written beside ¾.
   const sizes = [value, rounded(value, { decimals: 2 })].map(Math.abs);
-  const size = sizes.find((each) => fractionNear(each) !== undefined);
-  const found = size === undefined ? undefined : fractionNear(size);
-  if (size === undefined || found === undefined) return undefined;
-  const below = Math.floor(size);
-  const [fraction, character] = found;
+  const [found] = sizes.flatMap(fractionsNear);
+  if (found === undefined) return undefined;
+  const { below, fraction, character } = found;
   const whole = fraction === 1 ? below + 1 : below;
   const saidSize = below + fraction;
   const sign = saidSize === 0 ? '' : value < 0 ? '−' : '+';
@@ -55,6 +53,9 @@ function sayFraction(value: number): Written | undefined {
   return written(`${sign}${words}`, unitOf(saidSize));
 }
 
-function fractionNear(size: number): (typeof fractions)[number] | undefined {
-  return fractions.find(([fraction]) => Math.abs(size - Math.floor(size) - fraction) <= near);
+function fractionsNear(size: number) {
+  const below = Math.floor(size);
+  return fractions
+    .filter(([fraction]) => Math.abs(size - below - fraction) <= near)
+    .map(([fraction, character]) => ({ below, fraction, character }));
 }

@@ -1,10 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import {
   defaultWriting,
+  readAny,
+  readAs,
   readEntry,
+  readLevel,
   type QuantityName,
   type WritingSettings,
 } from '../../../../functions/quantities/index.ts';
+import { typedHint } from '../../../../functions/quantities/hints.ts';
 import { shown, tidy } from '../../../../functions/quantities/text.ts';
 
 const comma: WritingSettings = { ...defaultWriting, decimal: ',' };
@@ -60,6 +64,19 @@ describe('an entry', () => {
     expect(typed('the sail loft')).toEqual({ content: { kind: 'text', text: 'the sail loft' } });
   });
 
+  it('that is much too long for its quantity is refused', () => {
+    const [longest, longer] = ['1'.repeat(118), '1'.repeat(119)];
+    for (const read of [
+      (text: string) => readAs('length', text, defaultWriting),
+      (text: string) => readAny(text, defaultWriting),
+    ]) {
+      expect(read(`${longest} m`)).toMatchObject({ ok: true, quantity: 'length' });
+      expect(read(`${longer} m`)).toMatchObject({ ok: false });
+    }
+    expect(readLevel(`${longest}11`, defaultWriting)).toMatchObject({ ok: true });
+    expect(readLevel(`${longest}111`, defaultWriting)).toMatchObject({ ok: false });
+  });
+
   it('that is much too long is text, unread', () => {
     const number = `${'1'.repeat(119)}`;
     expect(typed(`${number}1`)).toMatchObject({ content: { kind: 'number' } });
@@ -91,6 +108,8 @@ describe('a hint', () => {
     expect(hint('50 s', 'time')).toBeUndefined();
     expect(hint('50.5', 'time')).toBeUndefined();
     expect(hint('50', 'duration')).toBeUndefined();
+    // 180° at a hundredth of a frame a second.
+    expect(typedHint('time', '180', 50)).toBeUndefined();
   });
 });
 

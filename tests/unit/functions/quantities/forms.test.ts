@@ -50,6 +50,8 @@ describe('a number', () => {
     '1e',
     'x',
     '1.5.',
+    '1.5 ',
+    '1.5e5e5',
   ])('"%s" is none', (text) => expect(readNumber(text, { decimal: '.' })).toBeUndefined());
 
   it('with thousands or without is told by the setting, and has none where they make no sense', () => {
@@ -71,10 +73,12 @@ describe('an amount', () => {
     ['+2', { value: 2, sign: '+', fraction: false, rest: '' }],
     ['-0', { value: 0, sign: '-', fraction: false, rest: '' }],
     ['250 lx', { value: 250, sign: '', fraction: false, rest: 'lx' }],
+    ['1/2,500', { value: 0.4, sign: '', fraction: true, rest: '' }],
   ])('%s', (text, amount) => expect(readAmount(text, { decimal: '.' })).toEqual(amount));
 
-  it.each(['1/0', 'stops', '', '1e999 m', '3 1/0'])('"%s" is none', (text) =>
-    expect(readAmount(text, { decimal: '.' })).toBeUndefined(),
+  it.each(['1/0', '0/0', 'stops', '', '1e999 m', '3 1/0', `${'9'.repeat(400)}/2`])(
+    '"%s" is none',
+    (text) => expect(readAmount(text, { decimal: '.' })).toBeUndefined(),
   );
 });
 
@@ -105,6 +109,8 @@ describe('read in its cell', () => {
     ['fNumber', '4/2.8 split', mark(3.5)],
     ['fNumber', 'T 2.8', mark(3)],
     ['fNumber', '4 stops', 4],
+    ['fNumber', 'f/2,828', 2.828],
+    ['fNumber', 'T12.7', 12.7],
     ['frameRate', '23.976', 24_000 / 1001],
     ['frameRate', '23.98 fps', 24_000 / 1001],
     ['frameRate', '29.97', 30_000 / 1001],
@@ -140,6 +146,7 @@ describe('read in its cell', () => {
     ['length', '-10 ft 6 in', -3.2004],
     ['length', `11'6 1/2"`, 11 * 0.3048 + 6.5 * 0.0254],
     ['length', `10'`, 3.048],
+    ['length', `10'6,125"`, 3.2004 + 0.125 * 0.0254],
     ['power', '2.4 KW', 2400],
     ['current', '16 a', 16],
     ['temperature', '50 °F', 10],
@@ -203,12 +210,17 @@ describe('read in its cell', () => {
     ['stops', 'under'],
     ['truth', 'maybe'],
     ['length', `10'12"`],
+    ['length', `10'+6"`],
     ['length', `10'-6 m`],
     ['angle', '1/50'],
     ['iso', '1/2'],
     ['iso', 'ISO 800 ISO'],
   ])('%s: "%s" is not one', (quantity, text) => {
     expect(read(quantity, text)).toMatch(/^Expected /);
+  });
+
+  it('an answer of its own names no other quantity', () => {
+    expect(readAs('density', 'ND 8', defaultWriting)).not.toHaveProperty('wrongKind');
   });
 
   it('a sentence has the decimal sign of the workbook', () => {
@@ -251,6 +263,12 @@ describe('a unit wherever it stands', () => {
     expect(readAny('iso800', defaultWriting)).toMatchObject({ quantity: 'iso', value: 800 });
     expect(readAny('EV ½', defaultWriting)).toMatchObject({ quantity: 'ev', value: 0.5 });
     expect(readAny('Duv -0.001', defaultWriting)).toMatchObject({ quantity: 'duv', value: -0.001 });
+    expect(readAny('T12.7', defaultWriting)).toMatchObject({ quantity: 'fNumber', value: 12.7 });
     expect(readAny('ISO fast', defaultWriting)).toMatchObject({ ok: false });
+  });
+
+  it('in front is a written unit, as one behind is', () => {
+    expect(readAs('ev', 'EV 11', defaultWriting)).toMatchObject({ value: 11, unitWritten: true });
+    expect(readAs('ev', '11', defaultWriting)).toMatchObject({ value: 11, unitWritten: false });
   });
 });

@@ -78,6 +78,7 @@ describe('a value is written', () => {
         ['time', 2.5, '2.5 s'],
         ['time', 0.04 / 3, '1/75 s'],
         ['time', 0.037, '1/27.03 s'],
+        ['time', 0.142_857_142_9, '1/7 s'],
         ['time', 0.02, '0.020 s', {}, { decimals: 3 }],
         ['time', 0.02, '180°', { shutter: 'angle' }, { fps: 25 }],
         ['time', 0.02, '1/50 s', { shutter: 'angle' }],
@@ -94,6 +95,11 @@ describe('a value is written', () => {
         ['stops', 5 / 3, '+1.67 stops', {}, { decimals: 2 }],
         ['stops', 1 / 3, '+⅓ stop', comma],
         ['stops', 0.56, '+0,56 stop', comma],
+        ['stops', 10 / 7, '+1.43 stops'],
+        ['stops', 0.751_234_567_891, '+¾ stop'],
+        ['stops', 1.041_234_567_891, '+1.0 stop', {}, { decimals: 1 }],
+        ['stops', 1000 + 1 / 3, '+1000.33 stops'],
+        ['stops', -999 - 1 / 3, '−999 ⅓ stops'],
         ['fNumber', mark(3 + 1 / 3), 'f/2.8 ⅓'],
         ['fNumber', mark(3 + 2 / 3), 'f/2.8 ⅔'],
         ['fNumber', mark(3), 'f/2.8'],
@@ -116,6 +122,8 @@ describe('a value is written', () => {
         ['length', 3.2004, '3.2004 m'],
         ['angle', 172.8, '172.8°'],
         ['number', Infinity, 'Infinity'],
+        ['fNumber', NaN, 'NaN'],
+        ['length', -Infinity, '-Infinity'],
       ] as readonly Row[]
     ).map((row) => [row.slice(0, 3).join(' '), row] as const),
   )('%s', (_, [quantity, value, text, settings, format]) => {
@@ -182,12 +190,14 @@ describe('a value in every unit', () => {
   it('has what else people call it', () => {
     expect(all('colourTemperature', 5600)).toEqual(['5600 K', '178.6 mired']);
     expect(all('colourTemperature', -1)).toEqual(['−1 K']);
+    expect(all('colourTemperature', 0)).toEqual(['0 K']);
     expect(all('ratio', 4)).toEqual(['4:1', '+2 stops']);
     expect(all('ratio', 0)).toEqual(['0:1']);
     expect(all('factor', 0.5)).toContain('−1 stop');
     expect(all('density', stop)).toEqual(['ND 0.3', '−1 stop', '50 %']);
     expect(all('share', 0.5)).toEqual(['50 %', '0.5', '−1 stop']);
     expect(all('stops', 1)).toEqual(['+1 stop', '× 2']);
+    expect(all('stops', 1.004_123_456_789)).toEqual(['+1 stop', '× 2.01']);
     expect(all('fNumber', mark(3.5))).toEqual(['f/2.8 + 0.5', 'f/2.8 ½', 'f/3.364']);
   });
 
@@ -200,11 +210,13 @@ describe('a value in every unit', () => {
     expect(all('conductorArea', 150)).toEqual(['150 mm²']);
     expect(all('conductorArea', 1e-4)).toHaveLength(1);
     expect(all('conductorArea', 0)).toEqual(['0 mm²']);
+    expect(all('conductorArea', -1)).toEqual(['−1 mm²']);
   });
 
   it('turns shutter times and angles into one another where the frame rate is known', () => {
     expect(all('angle', 180, 25)).toEqual(['180°', '1/50 s']);
     expect(all('angle', 180)).toEqual(['180°']);
+    expect(all('angle', 180, 0)).toEqual(['180°']);
     expect(all('angle', 0, 25)).toEqual(['0°']);
     expect(all('time', 0.02, 25)).toContain('180°');
     expect(all('time', 0.04, 25)).toContain('360°');
