@@ -1,53 +1,40 @@
+import { figuresOf, keepFigures } from '../figures.ts';
 import { keyOf } from '../fixtures.ts';
 import { spectraOf, type KeptSpectrum } from '../spectra.ts';
-import type { Document, Id, Means, ShelfItem } from '../types.ts';
-import { freeName, longestName } from './freeName.ts';
-import { made, refused, type Made } from './made.ts';
+import type { Document, Id, Means } from '../types.ts';
+import { made, type Made } from './made.ts';
+import { addTo, removeFrom, renameOn, type Shelving } from './shelf.ts';
 import { words } from '../../words/words.ts';
 
 /** A spectrum that is to be kept; its name may still be taken. */
 export type NewSpectrum = Omit<KeptSpectrum, 'id'>;
 
-/** Puts spectra on the shelf. A name that is taken gets a number behind it. */
-export function addSpectra(
+const shelving: Shelving = { shelf: 'spectra', all: spectraOf, said: words.spectra };
+
+export const addSpectra = (
   document: Document,
   means: Pick<Means, 'newId'>,
   spectra: readonly NewSpectrum[],
-): Made {
-  const [first] = spectra;
-  if (!first) return refused(words.spectra.none);
-  const taken = new Set(spectraOf(document).map(({ name }) => keyOf(name)));
-  const items = spectra.map((spectrum): ShelfItem => {
-    const name = freeName(spectrum.name, taken, words.spectra.one);
-    taken.add(keyOf(name));
-    return { ...spectrum, name, id: means.newId() };
-  });
-  const label =
-    items.length === 1 ? words.spectra.addOne(first.name) : words.spectra.addSome(items.length);
-  return made(label, [
-    { kind: 'setShelf', shelf: 'spectra', items: items.map((item) => ({ id: item.id, item })) },
-  ]);
-}
+): Made => addTo(shelving, document, means, spectra);
 
-/** Another name. Formulas that look the old one up say that it is gone. */
+/** What a figure chose from this shelf stands among its options under these names. */
+const choices = ['spectrum', 'filter'] as const;
+
+/** Another name, in the figures that are drawn from it too. */
 export function renameSpectrum(document: Document, id: Id, name: string): Made {
-  const spectrum = spectraOf(document).find((one) => one.id === id);
-  if (!spectrum) return refused(words.spectra.gone);
-  const wanted = name.trim();
-  if (wanted === '') return refused(words.spectra.unnamed);
-  if (wanted.length > longestName) return refused(words.book.nameTooLong(longestName));
-  const other = spectraOf(document).find((one) => keyOf(one.name) === keyOf(wanted));
-  if (other && other.id !== id) return refused(words.spectra.there(other.name));
-  if (wanted === spectrum.name) return made(words.spectra.renameOne(wanted, wanted), []);
-  return made(words.spectra.renameOne(spectrum.name, wanted), [
-    { kind: 'setShelf', shelf: 'spectra', items: [{ id, item: { ...spectrum, name: wanted } }] },
-  ]);
+  const renamed = renameOn(shelving, document, id, name);
+  const before = spectraOf(document).find((one) => one.id === id);
+  if (!renamed.ok || !before || renamed.transaction.steps.length === 0) return renamed;
+  const figures = figuresOf(document).flatMap((figure) => {
+    const named = choices.filter(
+      (choice) => keyOf(figure.options[choice] ?? '') === keyOf(before.name),
+    );
+    const options = Object.fromEntries(named.map((choice) => [choice, name.trim()]));
+    return named.length > 0 ? [{ ...figure, options: { ...figure.options, ...options } }] : [];
+  });
+  const { label, steps } = renamed.transaction;
+  return made(label, [...steps, ...(figures.length > 0 ? [keepFigures(figures)] : [])]);
 }
 
-export function removeSpectrum(document: Document, id: Id): Made {
-  const spectrum = spectraOf(document).find((one) => one.id === id);
-  if (!spectrum) return refused(words.spectra.gone);
-  return made(words.spectra.removeOne(spectrum.name), [
-    { kind: 'setShelf', shelf: 'spectra', items: [{ id, item: null }] },
-  ]);
-}
+export const removeSpectrum = (document: Document, id: Id): Made =>
+  removeFrom(shelving, document, id);

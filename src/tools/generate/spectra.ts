@@ -1,4 +1,4 @@
-import { sampleSpectra } from '../sample-spectra.ts';
+import { sampleSpectra } from '../../files/spectra/samples.ts';
 
 /** Files of spectra to try things with: public, so that they can be fetched and read by others. */
 export function generate() {

@@ -52,7 +52,6 @@ export const book = {
   fixtureUnnamed: 'A fixture needs a name.',
   nameTooLong: (most: number) => `A name has at most ${String(most)} characters.`,
   fixtureThere: (name: string) => `“${name}” is already a fixture of this book.`,
-  keepFixtureName: (name: string) => `Rename fixture ${name}`,
   renameFixture: (before: string, name: string) => `Rename fixture ${before} to ${name}`,
   changeFixture: (name: string) => `Change fixture ${name}`,
   removeFixture: (name: string) => `Remove fixture ${name}`,

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { sampleSpectra } from '../../../src/tools/sample-spectra.ts';
+import { sampleSpectra } from '../../../src/files/spectra/samples.ts';
 import { halfstop, lines } from './terminal.ts';
 
 const files = Object.fromEntries(sampleSpectra.map(({ file, text }) => [file, text]));

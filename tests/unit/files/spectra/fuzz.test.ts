@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { sampleSpectra } from '../../../../src/tools/sample-spectra.ts';
+import { sampleSpectra } from '../../../../src/files/spectra/samples.ts';
 import { tried } from '../../../fuzz/spectra/tried.ts';
 import { chance, seed } from '../../functions/support/chance.ts';
 

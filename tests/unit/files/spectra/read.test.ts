@@ -4,7 +4,7 @@ import { lightOf } from '../../../../functions/spectrum/light.ts';
 import { isError } from '../../../../functions/values.ts';
 import { readSpectra } from '../../../../src/files/spectra/read.ts';
 import { takeSpectra } from '../../../../src/files/spectra/take.ts';
-import { sampleSpectra } from '../../../../src/tools/sample-spectra.ts';
+import { sampleSpectra } from '../../../../src/files/spectra/samples.ts';
 
 const lengths = Array.from({ length: 41 }, (_, index) => 380 + 10 * index);
 const table = (write: (nm: number) => string) => lengths.map(write).join('\n');

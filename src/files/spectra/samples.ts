@@ -1,5 +1,5 @@
-import { daylightCurve, planckCurve } from '../../functions/spectrum/reference.ts';
-import { bell } from '../../functions/spectrum/exampleSpectra.ts';
+import { daylightCurve, planckCurve } from '../../../functions/spectrum/reference.ts';
+import { bell } from '../../../functions/spectrum/exampleSpectra.ts';
 
 /**
  * Invented spectra of honest shapes, each from Planck’s law, the daylight of CIE 15 or bells that are
