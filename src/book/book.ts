@@ -40,6 +40,25 @@ export function createBook(document: Document): Book {
       if (!result.ok) undone.push(...redoable);
       return result;
     },
+    follow(steps) {
+      if (steps.length === 0) return { ok: true, change: null };
+      const result = inTurn(draft, steps);
+      if (!result.ok) return result;
+      const last = done.pop();
+      const { transaction, inverse } = last ?? {
+        transaction: { label: '', steps: [] },
+        inverse: [],
+      };
+      if (last)
+        done.push({
+          transaction: { ...transaction, steps: [...transaction.steps, ...steps] },
+          inverse: [...result.inverse, ...inverse],
+        });
+      return {
+        ok: true,
+        change: tell('follow', { label: transaction.label, steps }, result.effects),
+      };
+    },
     undo: () => undoLast(draft, done, undone, tell),
     redo() {
       const transaction = undone.pop();

@@ -1,5 +1,5 @@
 import type { AxisName, Id } from '../formula/types.ts';
-import type { Transaction } from './steptypes.ts';
+import type { Step, Transaction } from './steptypes.ts';
 import type { Document, Refusal, Settings, ShelfName } from './documenttypes.ts';
 
 /** What happened, in the order it happened. Indices are positions at that moment, from 0. */
@@ -47,7 +47,7 @@ export interface LinesEffect {
 }
 
 export interface Change {
-  readonly kind: 'do' | 'undo' | 'redo';
+  readonly kind: 'do' | 'follow' | 'undo' | 'redo';
   readonly transaction: Transaction;
   readonly effects: readonly Effect[];
   /** Lines, sheets or names changed (beyond a new last line), so the text of formulas may have. */
@@ -61,6 +61,11 @@ export interface Book {
   readonly document: Document;
   /** Does all of it or, with a reason, nothing. A transaction without steps does nothing. */
   run(transaction: Transaction): { readonly ok: true; readonly change: Change | null } | Refusal;
+  /**
+   * Does what follows by itself from the last transaction, as a part of it: one undo takes both back.
+   * What was taken back before can still be done again.
+   */
+  follow(steps: readonly Step[]): { readonly ok: true; readonly change: Change | null } | Refusal;
   /** `null` when there is nothing to take back. */
   undo(): Change | null;
   redo(): Change | null;

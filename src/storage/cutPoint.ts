@@ -1,5 +1,5 @@
-/** What a journal line did to the history: something new, one step back, or one step forward again. */
-export type LineKind = 'do' | 'undo' | 'redo';
+/** What a journal line did to the history: something new, more of that, one step back, or one forward again. */
+export type LineKind = 'do' | 'follow' | 'undo' | 'redo';
 
 /**
  * How many of the first journal lines may be folded into a snapshot so that at least `keep` gestures
@@ -11,8 +11,9 @@ export function cutPoint(kinds: readonly LineKind[], keep: number): number {
   let done = 0;
   let undone = 0;
   for (const kind of kinds) {
-    done += kind === 'undo' ? -1 : 1;
-    undone = kind === 'do' ? 0 : undone + (kind === 'undo' ? 1 : -1);
+    done += kind === 'undo' ? -1 : kind === 'follow' ? 0 : 1;
+    if (kind === 'do') undone = 0;
+    else if (kind !== 'follow') undone += kind === 'undo' ? 1 : -1;
     depths.push(done);
   }
   let lowestAfter = Infinity;

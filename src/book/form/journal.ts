@@ -24,6 +24,7 @@ export interface Stopped extends Refusal {
 /** What a line did to the history; what cannot be read counts as something new. */
 export function lineKind(text: string): Change['kind'] {
   if (text === '{"kind":"undo"}') return 'undo';
+  if (text.startsWith('{"kind":"follow"')) return 'follow';
   return text === '{"kind":"redo"}' ? 'redo' : 'do';
 }
 
@@ -39,8 +40,9 @@ export function replay(document: Document, lines: readonly string[]): Replayed |
       if (line.cutShort && index === lines.length - 1) return { ok: true, book, cutShort: true };
       return stopped(index, line.reason);
     }
-    if (line.kind === 'do') {
-      const result = book.run(line.transaction);
+    if ('transaction' in line) {
+      const { transaction } = line;
+      const result = line.kind === 'do' ? book.run(transaction) : book.follow(transaction.steps);
       if (!result.ok) return stopped(index, result.reason);
     } else if (!book[line.kind]()) return stopped(index, words.book.nothingTo(line.kind));
   }

@@ -43,12 +43,10 @@ export function redact({ book, lines }: Report): ({ readonly ok: true } & Report
     const line = lineFromText(text);
     if ('reason' in line) {
       if (index < lines.length - 1) return { ok: false, reason: line.reason };
-    } else if (line.kind === 'do') {
-      const { transaction } = line;
+    } else if ('transaction' in line) {
+      const { kind, transaction } = line;
       const steps = transaction.steps.map((step) => blinder.step(step));
-      blinded.push(
-        lineToText({ kind: 'do', transaction: { ...transaction, label: 'Change', steps } }),
-      );
+      blinded.push(lineToText({ kind, transaction: { ...transaction, label: 'Change', steps } }));
     } else blinded.push(text);
   }
   return { ok: true, book: writeBook(document), lines: blinded };

@@ -14,14 +14,16 @@ import type { AreaJson, LineJson, PlacedJson, StepJson } from './stepschema.ts';
 import { lineSchema } from './stepschema.ts';
 import { words } from '../../words/words.ts';
 
-/** A line of a journal: a transaction that was done, or that the last one was undone or redone. */
+/** A line of a journal: a transaction that was done, what followed from it, or that the last one was undone or redone. */
 export type Line =
-  { readonly kind: 'do'; readonly transaction: Transaction } | { readonly kind: 'undo' | 'redo' };
+  | { readonly kind: 'do' | 'follow'; readonly transaction: Transaction }
+  | { readonly kind: 'undo' | 'redo' };
 
 export function lineToText(change: Pick<Change, 'kind' | 'transaction'>): string {
-  if (change.kind !== 'do') return JSON.stringify({ kind: change.kind });
+  const { kind } = change;
+  if (kind === 'undo' || kind === 'redo') return JSON.stringify({ kind });
   const { label, steps, go } = change.transaction;
-  return JSON.stringify({ kind: 'do', label, steps: steps.map(stepToJson), ...(go && { go }) });
+  return JSON.stringify({ kind, label, steps: steps.map(stepToJson), ...(go && { go }) });
 }
 
 /** `cutShort` when it is no JSON: then only part of it was written. */
@@ -39,15 +41,15 @@ export function lineFromText(
 }
 
 function lineFrom(json: LineJson): Line | { readonly reason: string } {
-  if (json.kind !== 'do') return json;
-  const { label, go } = json;
+  if (!('steps' in json)) return json;
+  const { kind, label, go } = json;
   const steps: Step[] = [];
   for (const each of json.steps) {
     const step = stepFromJson(each);
     if ('reason' in step) return step;
     steps.push(step);
   }
-  return { kind: 'do', transaction: { label, steps, ...(go && { go }) } };
+  return { kind, transaction: { label, steps, ...(go && { go }) } };
 }
 
 const writer = {

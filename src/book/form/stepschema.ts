@@ -106,7 +106,7 @@ const step = v.variant('kind', [
 /** One line of a journal. */
 export const lineSchema = v.variant('kind', [
   v.strictObject({
-    kind: v.literal('do'),
+    kind: v.picklist(['do', 'follow']),
     label: v.string(),
     steps: v.array(step),
     go: v.exactOptional(block),

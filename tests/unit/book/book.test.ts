@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { journalLine, replay } from '../../../src/book/form/journal.ts';
+import { readBook } from '../../../src/book/form/read.ts';
 import { writeBook } from '../../../src/book/form/write.ts';
 import { insertLines, moveLines, removeLines } from '../../../src/book/make/lines.ts';
 import { describeCells } from '../../../src/book/make/properties.ts';
@@ -7,6 +8,12 @@ import { addSheet } from '../../../src/book/make/sheets.ts';
 import { newDocument } from '../../../src/book/newdocument.ts';
 import type { Change, Step } from '../../../src/book/types.ts';
 import { countingMeans, stage } from './stage.ts';
+
+function readBack(text: string) {
+  const read = readBook(text);
+  if (!read.ok) throw new Error(read.reason);
+  return read.document;
+}
 
 describe('one history', () => {
   test('undo and redo go through it, a new change ends what was undone', () => {
@@ -49,6 +56,48 @@ describe('one history', () => {
     expect(heard).toEqual([]);
     s.book.redo();
     expect(s.text('A1')).toBe('2');
+  });
+
+  test('what follows by itself belongs to the last change: one undo takes both back', () => {
+    const s = stage({ Walk: { A1: '1', B1: '1' } });
+    const { sheet, row, column } = s.place('B1');
+    const follow = (value: number) =>
+      s.book.follow([
+        {
+          kind: 'setCells',
+          sheet,
+          cells: [{ row, column, cell: { content: { kind: 'number', value }, typed: `${value}` } }],
+        },
+      ]);
+    const before = writeBook(s.document);
+    const lines: string[] = [];
+    const depth = s.book.history.done.length;
+    s.book.listen((change) => lines.push(journalLine(change)));
+    s.type({ A1: '2' });
+    expect(follow(2).ok).toBe(true);
+    expect([s.text('A1'), s.text('B1')]).toEqual(['2', '2']);
+    expect(s.book.history.done).toHaveLength(depth + 1);
+    s.book.undo();
+    expect(writeBook(s.document)).toBe(before);
+    // What was taken back can still be done again after something followed.
+    follow(5);
+    s.book.redo();
+    expect([s.text('A1'), s.text('B1')]).toEqual(['2', '2']);
+    const again = replay(readBack(before), lines);
+    if (!again.ok) throw new Error(again.reason);
+    expect(writeBook(again.book.document)).toBe(writeBook(s.document));
+  });
+
+  test('what cannot follow leaves the book as it was', () => {
+    const s = stage({ Walk: { A1: '1' } });
+    const before = writeBook(s.document);
+    const refused = s.book.follow([
+      { kind: 'setTitle', title: 'x' },
+      { kind: 'removeLines', sheet: s.place('A1').sheet, axis: 'rows', ids: ['unknown'] },
+    ]);
+    expect(refused.ok).toBe(false);
+    expect(writeBook(s.document)).toBe(before);
+    expect(s.book.follow([])).toEqual({ ok: true, change: null });
   });
 
   test('nothing to do is nothing done', () => {

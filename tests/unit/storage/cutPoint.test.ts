@@ -4,7 +4,9 @@ import { cutPoint, type LineKind } from '../../../src/storage/cutPoint.ts';
 import { runs } from '../../support/runs.ts';
 
 const kinds = (letters: string): LineKind[] =>
-  [...letters].map((letter) => ({ d: 'do', u: 'undo', r: 'redo' })[letter] as LineKind);
+  [...letters].map(
+    (letter) => ({ d: 'do', f: 'follow', u: 'undo', r: 'redo' })[letter] as LineKind,
+  );
 
 describe('where a journal may be cut', () => {
   it('keeps the last gestures', () => {
@@ -23,6 +25,11 @@ describe('where a journal may be cut', () => {
 
   it('counts gestures and not lines: what was undone for good can be reached no more', () => {
     expect(cutPoint(kinds('ddddudududu'), 2)).toBe(2);
+  });
+
+  it('what followed by itself is no gesture of its own', () => {
+    expect(cutPoint(kinds('dfdfdfdfdf'), 2)).toBe(5);
+    expect(cutPoint(kinds('dddufrfd'), 2)).toBe(2);
   });
 
   it('never lets the kept lines undo or redo something that was cut away', () => {
