@@ -12,13 +12,16 @@ export interface Rendering {
 }
 
 /** From this colour temperature on the reference is daylight (CIE 13.3-1995, 5.2). */
-export const daylightFrom = 5000;
+const daylightFrom = 5000;
+
+export const kindOfReference = (kelvin: number): ReferenceKind =>
+  kelvin < daylightFrom ? 'planck' : 'daylight';
 
 /** The reference is Planckian below 5000 K and a phase of daylight from there, unless it is named. */
 export function renderingOf(
   light: Sampled,
   kelvin: number,
-  kind: ReferenceKind = kelvin < daylightFrom ? 'planck' : 'daylight',
+  kind: ReferenceKind = kindOfReference(kelvin),
 ): Rendering {
   const { grid } = light;
   const reference = { grid, values: grid.nanometres.map(referenceCurve(kind, kelvin)) };

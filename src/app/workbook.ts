@@ -147,6 +147,7 @@ export function createWorkbook(parts: WorkbookParts): Workbook {
     }),
     names: view('changed', namesOf, []),
     fixtures: view('changed', ({ document }) => document.shelf('fixtures').items, []),
+    spectra: view('changed', ({ document }) => document.shelf('spectra').items, []),
     format: computed(() => {
       const now = desk.value;
       if (!now) return { format: {}, units: [] };

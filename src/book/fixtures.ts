@@ -6,6 +6,8 @@ const positive = v.pipe(v.number(), v.finite(), v.gtValue(0));
 const name = v.pipe(v.string(), v.trim(), v.minLength(1), v.maxLength(60));
 const angle = v.pipe(positive, v.ltValue(180));
 const watts = v.exactOptional(positive);
+/** Whatever the crew should know of it: "scratched lens", "loft, second case". */
+const note = v.exactOptional(v.pipe(v.string(), v.trim(), v.minLength(1), v.maxLength(200)));
 
 /** A photometric file, whole, as it came. */
 const file = v.strictObject({
@@ -19,12 +21,15 @@ const file = v.strictObject({
   hash: v.string(),
   /** The file of the lamp’s tilt that the first one names. */
   tilt: v.exactOptional(v.pipe(v.string(), v.maxLength(5_000_000))),
+  /** In place of what the file states. */
+  watts,
+  note,
 });
 
 /** A reading in lux on the aim line, so many metres off. */
 const reading = { lux: positive, distance: positive };
 
-const round = { id, name, kind: v.literal('spot'), beam: angle, watts };
+const round = { id, name, kind: v.literal('spot'), beam: angle, watts, note };
 const wider = { field: v.exactOptional(angle), size: v.exactOptional(positive) };
 
 /** From a data sheet: candela in the middle, or lux at a distance, with beam and field angle. */
@@ -33,7 +38,7 @@ const spot = v.union([
   v.strictObject({ ...round, ...wider, ...reading }),
 ]);
 
-const face = { id, name, kind: v.literal('panel'), width: positive, height: positive, watts };
+const face = { id, name, kind: v.literal('panel'), width: positive, height: positive, watts, note };
 
 /** A matt face by its size and luminance, or by one reading straight in front. */
 const panel = v.union([
@@ -46,6 +51,7 @@ const fixture = v.union([file, spot, panel]);
 /** A fixture as the book keeps it, on its shelf `fixtures`. Lengths in metres, angles in degrees. */
 export type KeptFixture = v.InferOutput<typeof fixture>;
 export type KeptFile = v.InferOutput<typeof file>;
+export type KeptByHand = Exclude<KeptFixture, KeptFile>;
 
 /** `undefined` for an item that is no fixture as this version knows them: it is kept as it is. */
 export function fixtureFrom(item: ShelfItem): KeptFixture | undefined {

@@ -10,6 +10,7 @@ import { lineCommands } from './lines.ts';
 import * as names from './names.ts';
 import { find, replaceAll } from './replace.ts';
 import { sheetCommands } from './sheets.ts';
+import { spectrumCommands } from './spectra.ts';
 import { sortDown, sortUp } from './sort.ts';
 
 /** Every command that needs nothing but the book, the engine and the session. */
@@ -36,6 +37,7 @@ export const bookCommands: readonly AnyCommand[] = [
   ...sheetCommands,
   ...figureCommands,
   ...fixtureCommands,
+  ...spectrumCommands,
   names.define,
   names.rename,
   names.remove,

@@ -37,8 +37,12 @@ export const change: Command<OfFixture & { readonly to: NewFixture }> = {
   id: 'fixtures.change',
   name: words.commands.changeFixture,
   group: 'book',
-  run: (context, { fixture, to }) =>
-    carryOut(context, changeFixture(context.book.document, fixture, to)),
+  run(context, { fixture, to }) {
+    const before = fixturesOf(context.book.document).find(({ id }) => id === fixture);
+    const renamed = before && before.name !== to.name.trim();
+    const say = renamed && words.commands.renamedFixture(before.name);
+    return carryOut(context, changeFixture(context.book.document, fixture, to), say || undefined);
+  },
 };
 
 export const rename: Command<OfFixture & { readonly name: string }> = {

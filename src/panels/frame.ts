@@ -11,6 +11,7 @@ export type DialogName =
   | 'add-sheet'
   | 'figure'
   | 'fixtures'
+  | 'spectra'
   | 'keyboard'
   | 'versions'
   | 'keep-version'

@@ -17,6 +17,7 @@ export const verbs = {
   placeInFigure: 'figures.place',
   saveFigure: 'figures.save',
   addFixtures: 'fixtures.add',
+  changeFixture: 'fixtures.change',
   renameFixture: 'fixtures.rename',
   removeFixture: 'fixtures.remove',
   setNote: 'cells.note',

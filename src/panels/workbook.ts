@@ -44,6 +44,8 @@ export interface Workbook {
   readonly names: ReadonlySignal<readonly NameEntry[]>;
   /** What stands on the book’s shelf of fixtures. */
   readonly fixtures: ReadonlySignal<readonly ShelfItem[]>;
+  /** What stands on its shelf of spectra. */
+  readonly spectra: ReadonlySignal<readonly ShelfItem[]>;
   readonly format: ReadonlySignal<FormatView>;
   readonly figures: Figures;
   /** The function library; empty until the engine has loaded. */

@@ -44,6 +44,7 @@ import { sheet } from './english/sheet.ts';
 import { shelf } from './english/shelf.ts';
 import { slip } from './english/slip.ts';
 import { spectra } from './english/spectra.ts';
+import { spectraList } from './english/spectraList.ts';
 import { start } from './english/start.ts';
 import { storage } from './english/storage.ts';
 import { target } from './english/target.ts';
@@ -99,6 +100,7 @@ export const english = {
   shelf,
   slip,
   spectra,
+  spectraList,
   start,
   storage,
   target,

@@ -28,7 +28,7 @@ const namesIn = (page: Page) =>
 
 it('fixtures come in from files, from the clipboard and by hand; what is broken is said by its line', async () => {
   const { page, faults } = await openApp();
-  await begin(page, 'sample book');
+  const sheet = await begin(page, 'sample book');
   const dialog = await openFixtures(page);
   await dialog.locator('tbody tr').first().waitFor();
   const before = await namesIn(page);
@@ -59,9 +59,44 @@ it('fixtures come in from files, from the clipboard and by hand; what is broken 
   await dialog.getByRole('button', { name: 'Add', exact: true }).click();
   await page.locator('dialog.fixtures input[aria-label="Name Window frame"]').waitFor();
 
+  // 620 cd/m² over 1.2 m × 1.2 m at a metre: PANELLUX says 606.3 lx, the inverse square law 893 lx.
+  await dialog.getByLabel('Light straight ahead at').fill('1 m');
+  const frame = dialog.locator('tr', { has: page.getByLabel('Name Window frame') });
+  await expect.poll(() => frame.innerText()).toContain('606.3 lx');
+  expect(await frame.innerText()).toMatch(/nearer than 8\.49 m: 0\.6 stop less/);
+
+  await dialog.getByRole('button', { name: 'Change Window frame' }).click();
+  const change = page.getByRole('dialog', { name: 'Change Window frame' });
+  expect(await change.getByLabel('Luminance, or lux').inputValue()).toBe('620 cd/m2');
+  await change.getByLabel('Luminance, or lux').fill('nothing');
+  await change.getByRole('button', { name: 'Keep' }).click();
+  await change.getByRole('alert').getByText('Luminance, or lux at the distance:').waitFor();
+  await change.getByLabel('Luminance, or lux').fill('1240');
+  await change.getByLabel('Note').fill('from the loft door');
+  await change.getByRole('button', { name: 'Keep' }).click();
+  await expect.poll(() => frame.innerText()).toContain('from the loft door');
+  expect(await frame.innerText()).toContain('1213 lx');
+
+  await dialog.getByRole('button', { name: 'Change narrow spot' }).click();
+  const ofFile = page.getByRole('dialog', { name: 'Change narrow spot' });
+  await ofFile.getByText('Its light is that of k_spot_irregular_2002.ies').waitFor();
+  await ofFile.getByLabel('Watts').fill('777');
+  await ofFile.getByRole('button', { name: 'Keep' }).click();
+  const spot = dialog.locator('tr', { has: page.getByLabel('Name narrow spot') });
+  await expect.poll(() => spot.innerText()).toContain('777 W');
+
   const { violations } = await new AxeBuilder({ page }).include('dialog.fixtures').analyze();
   expect(violations.map(({ id }) => id)).toEqual([]);
   await page.keyboard.press('Escape');
+  // A formula follows the frame; undone are the formula, the file’s watts and the frame’s change.
+  await sheet.type('Z40', '=FIXTURELUX("Window frame",1)');
+  await expect.poll(() => sheet.read('Z40')).toBe('1213 lx');
+  await page.keyboard.press('Control+z');
+  await page.keyboard.press('Control+z');
+  await page.keyboard.press('Control+z');
+  await sheet.type('Z40', '=FIXTURELUX("Window frame",1)');
+  await expect.poll(() => sheet.read('Z40')).toBe('606.3 lx');
+  await page.keyboard.press('Control+z');
   await page.keyboard.press('Control+z');
   await openFixtures(page);
   expect(await namesIn(page)).not.toContain('Window frame');

@@ -27,7 +27,9 @@ function built(kept: KeptFixture): Fixture | string {
   const { name } = kept;
   if (kept.kind === 'file') {
     const file = readPhotometric(kept.text, () => kept.tilt);
-    return file.ok ? { kind: 'projector', name, photometry: file.photometry } : file.reason;
+    if (!file.ok) return file.reason;
+    const { watts = file.photometry.watts } = kept;
+    return { kind: 'projector', name, photometry: { ...file.photometry, watts } };
   }
   const { watts } = kept;
   if (kept.kind === 'panel') {

@@ -10,7 +10,7 @@ import { byName } from '../byName.ts';
 const read = new WeakMap<ShelfItem, Spectrum | undefined>();
 
 /** An item of the shelf as figures are worked out from it; undefined where it is none. */
-function spectrumOf(item: ShelfItem): Spectrum | undefined {
+export function spectrumOf(item: ShelfItem): Spectrum | undefined {
   if (read.has(item)) return read.get(item);
   const kept = spectrumFrom(item);
   const readings = kept?.nm.map((nm, index) => ({ nm, value: kept.values[index]! }));

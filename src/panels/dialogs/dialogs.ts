@@ -29,6 +29,9 @@ const dialogs: Readonly<Record<DialogName, Open>> = {
   // What reads photometric files is fetched when somebody asks for it.
   fixtures: (workbook) =>
     void import('../fixtures/dialog.ts').then(({ fixturesDialog }) => fixturesDialog(workbook)),
+  // So is what reads spectra.
+  spectra: (workbook) =>
+    void import('../spectra/dialog.ts').then(({ spectraDialog }) => spectraDialog(workbook)),
   keyboard,
   versions,
   'keep-version': keepVersion,

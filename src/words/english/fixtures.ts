@@ -17,8 +17,20 @@ export const fixtures = {
   field: 'Field',
   light: 'Light',
   draws: 'Draws',
-  remove: 'Remove',
+  lookedAt: 'Light straight ahead at',
+  at: (distance: string) => (distance === '' ? 'Ahead' : `At ${distance}`),
+  nearFile: (stops: string, from: string) =>
+    `nearer than ${from}, five times its face: up to ${stops} less`,
+  nearPanel: (stops: string, from: string) =>
+    `nearer than ${from}: ${stops} less than by inverse square`,
+  readNear: (stops: string) => `read too near for its face: the candela come out ${stops} low`,
+  changeOrRemove: 'Change or remove',
   nameOf: (name: string) => `Name ${name}`,
+  changeOne: (name: string) => `Change ${name}`,
+  keep: 'Keep',
+  note: 'Note',
+  lightOfFile: (file: string) =>
+    `Its light is that of ${file} and stays so: for other light bring another file. What it is called, what it draws and a note are yours to change.`,
   removeOne: (name: string) => `Remove ${name}`,
   fromFiles: 'From photometric files',
   fromFilesHelp:

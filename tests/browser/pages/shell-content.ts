@@ -220,6 +220,7 @@ export function paperWorkbook(): PaperWorkbook {
       command('rows.insertAbove', 'Insert rows above', 'rows'),
     ]),
     fixtures: signal([]),
+    spectra: signal([]),
     names: signal([
       {
         id: 'n1',
