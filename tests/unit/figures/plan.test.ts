@@ -276,6 +276,36 @@ describe('hands', () => {
     ]);
   });
 
+  test('what a board faces has one too: turned away from the key, it gives the key less', () => {
+    const blank = null;
+    const rig = table([
+      ['Bulb', 0, 0, 1, 0, 2, 1, blank, blank, blank, 1, 1, blank, blank, 0.8, 0.5, 0, 1],
+    ]);
+    const figure = made('plan', { inputs: { rig, points: table([['Key', 1, 0, 1, 0, 0]]) } });
+    const towards = figure.hands?.find(({ id }) => id === 'towards 0');
+    expect(towards).toMatchObject({
+      name: 'Frame or board of Bulb faces',
+      at: [0.5, 0],
+      cells: [
+        { input: 'rig', row: 0, column: 15, words: 'towards x' },
+        { input: 'rig', row: 0, column: 16, words: 'towards y' },
+      ],
+    });
+    const drawing = draw(figure);
+    const { metre = 0 } = drawing.held ?? {};
+    expect(handAt(drawing, 'towards 0').x - handAt(drawing, 'rig 0').x).toBeCloseTo(metre / 2, 6);
+    expect(texts(drawnAt(figure))).toContain('what a frame or board faces');
+    expect(figure.sentences.join(' ')).toContain('its frame or board towards x 0.5, y 0, 1 m up');
+    const lux = (one: ReturnType<typeof figure.moved>) =>
+      Number(
+        /reads ([\d.]+) lx/.exec('reason' in one ? one.reason : (one.sentences[0] ?? ''))?.[1],
+      );
+    expect(lux(figure.moved('towards 0', [-1.5, 0.5]))).toBeLessThan(lux(figure));
+    expect(figure.moved('towards 0', [0, 4])).toMatchObject({
+      reason: expect.stringContaining('shows it its back') as string,
+    });
+  });
+
   test('moved to where the door is, the key point reads what the door read', () => {
     const moved = made('plan', lit).moved('point 1', [2, 0]);
     expect('reason' in moved ? moved.reason : moved.sentences[0]).toBe(

@@ -26,11 +26,13 @@ export function describeSet(set: SetPicture, surroundings: Surroundings): readon
     ...points.map((point) =>
       words.set.pointAt(point.name, placeSaid(point.at, writing), lux(point), fromKey(point, key)),
     ),
-    ...lights.map(({ name, at, aim, share }) =>
+    ...lights.map(({ name, at, aim, towards, placed, share }) =>
       words.set.lightAt(
         name,
         placeSaid(at, writing),
-        placeSaid(aim, writing),
+        towards && placed.lamp
+          ? words.set.andFaces(placeSaid(aim, writing), placeSaid(towards, writing))
+          : placeSaid(aim, writing),
         said('share', Math.round(share * 100) / 100, writing),
       ),
     ),

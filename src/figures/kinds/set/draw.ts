@@ -33,6 +33,9 @@ export function drawSet(
     held: {
       metre,
       hands: [
+        ...set.lights.flatMap(({ row, towards }) =>
+          towards ? [{ id: `towards ${row}`, ...placed(spot(towards)) }] : [],
+        ),
         ...set.lights.map(({ row, aim }) => ({ id: `aim ${row}`, ...placed(spot(aim)) })),
         ...set.points.map(({ row, at }) => ({ id: `point ${row}`, ...placed(spot(at)) })),
         ...set.lights.map((light) => ({

@@ -5,6 +5,7 @@ import { lettering, said, widthOf, wrapped } from '../../kit/words.ts';
 import { measureOf } from './ground.ts';
 import { headAt } from './heads.ts';
 import type { Layout } from './layout.ts';
+import { diamond, facingLook } from './lights.ts';
 import { lineLook } from './lines.ts';
 import { linesInWords } from './said.ts';
 import { words } from '../../../words/words.ts';
@@ -133,6 +134,18 @@ function entriesOf(layout: Layout): readonly Entry[] {
       text: words.set.aimLine,
       sign: stroke({ stroke: theme.edge, 'stroke-dasharray': '1.5 3.5' }),
     },
+    ...(set.lights.some(({ towards, placed }) => towards && placed.lamp)
+      ? [
+          {
+            wide: dash,
+            text: words.set.sheetFaces,
+            sign: (x: number, y: number) => [
+              line([x, y], [x + dash - size, y], theme.edge, facingLook),
+              diamond(x + dash - size, y, letters * 0.3, theme.edge),
+            ],
+          },
+        ]
+      : []),
     { wide: dash, text: words.set.beamEdge, sign: stroke({ stroke: theme.edge }) },
     {
       wide: size * 3,

@@ -25,8 +25,7 @@ export function throws(layout: Layout): Drawn[] {
     return group({}, [
       ...beamEdgesOf(layout, lamp, light.aim),
       line(from, to, theme.edge, { 'stroke-width': 1, 'stroke-dasharray': '1.5 3.5' }),
-      light.placed.lamp &&
-        line(spot(light.placed.at), spot(ahead(light.placed, letters / layout.metre)), theme.edge),
+      ...facesOf(layout, light),
       element('path', {
         d: `M${rounded(x - mark)} ${rounded(y - mark)}L${rounded(x + mark)} ${rounded(y + mark)}M${rounded(x - mark)} ${rounded(y + mark)}L${rounded(x + mark)} ${rounded(y - mark)}`,
         ...{ fill: 'none', stroke: theme.edge, 'stroke-width': 1.5 },
@@ -34,6 +33,24 @@ export function throws(layout: Layout): Drawn[] {
     ]);
   });
 }
+
+/** Where a frame or a board looks: towards what is said, else a little way on. */
+function facesOf({ spot, theme, letters, metre }: Layout, { placed, towards }: SetLight): Drawn[] {
+  if (!placed.lamp) return [];
+  const from = spot(placed.at);
+  if (!towards) return [line(from, spot(ahead(placed, letters / metre)), theme.edge)];
+  const [x, y] = spot(towards);
+  return [line(from, [x, y], theme.edge, facingLook), diamond(x, y, letters * 0.34, theme.edge)];
+}
+
+/** Long and short, so that it is told from an aim line without colour. */
+export const facingLook = { 'stroke-width': 1, 'stroke-dasharray': '7 3 1.5 3' };
+
+export const diamond = (x: number, y: number, size: number, stroke: string): Drawn =>
+  element('path', {
+    d: `M${rounded(x)} ${rounded(y - size)}L${rounded(x + size)} ${rounded(y)}L${rounded(x)} ${rounded(y + size)}L${rounded(x - size)} ${rounded(y)}Z`,
+    ...{ fill: 'none', stroke, 'stroke-width': 1.5 },
+  });
 
 const ahead = ({ at, forward }: Placed, by: number): Vector => [
   at[0] + forward[0] * by,

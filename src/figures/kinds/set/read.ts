@@ -144,9 +144,10 @@ function frameOf(
   outlines: readonly (readonly Vector[])[],
 ): Frame {
   const places = [
-    ...lights.flatMap(({ at, aim, placed }) => [
+    ...lights.flatMap(({ at, aim, towards, placed }) => [
       at,
       aim,
+      ...(towards ? [towards] : []),
       ...cornersOf(placed, faceOf(placed.fixture)),
     ]),
     ...points.map(({ at }) => at),

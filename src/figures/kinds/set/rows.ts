@@ -1,3 +1,4 @@
+import { towardsColumn } from '../../../../functions/fixture/rigColumns.ts';
 import { facing } from '../../../../functions/fixture/rigTable.ts';
 import type { Vector } from '../../../../functions/fixture/rectangle.ts';
 import type { TableRow } from '../../../../functions/values.ts';
@@ -19,6 +20,8 @@ export interface LightRow {
   readonly name: string;
   readonly at: Vector;
   readonly aim: Vector;
+  /** What its frame or board faces, where that is said. */
+  readonly towards?: Vector;
 }
 
 const vectorIn = (row: readonly Datum[], from: number): Vector | undefined => {
@@ -46,7 +49,10 @@ export function lightRows({ inputs }: Given): readonly LightRow[] {
   const rows = (inputs['rig'] ?? []).flatMap((cells, row) => {
     const [fixture, at, aim] = [nameIn(cells[0]), vectorIn(cells, 1), vectorIn(cells, 4)];
     const name = nameIn(inputs['labels']?.[row]?.[0]) || fixture;
-    return fixture === '' || !at || !aim ? [] : [{ row, name, at, aim }];
+    const towards = vectorIn(cells, towardsColumn);
+    return fixture === '' || !at || !aim
+      ? []
+      : [{ row, name, at, aim, ...(towards && { towards }) }];
   });
   const alike = (name: string) => rows.filter((one) => one.name === name);
   return rows.map((one) => {
