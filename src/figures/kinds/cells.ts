@@ -1,4 +1,5 @@
 import type { QuantityName } from '../../../functions/quantities/names.ts';
+import type { Fixture } from '../../../functions/fixture/fixture.ts';
 import type { Block, Datum, Given, Undrawn } from '../figure.ts';
 import { words } from '../../words/words.ts';
 
@@ -22,4 +23,16 @@ export function positiveIn(given: Given, name: string, what: string): number | U
   return {
     reason: value === undefined ? words.falloff.empty(what) : words.falloff.aboveZero(what),
   };
+}
+
+/** The fixture of the book that a cell names; undefined where the cell is empty or not given. */
+export function fixtureIn(given: Given, input: string): Fixture | Undrawn | undefined {
+  const datum = given.inputs[input]?.[0]?.[0];
+  if (datum?.reason !== undefined) return { reason: datum.reason };
+  const name = String(datum?.value ?? '').trim();
+  if (name === '') return undefined;
+  const fixture = given.fixtures.named(name);
+  if (fixture === undefined) return { reason: words.polar.unknown(name) };
+  if (typeof fixture === 'string') return { reason: words.polar.unreadable(name, fixture) };
+  return fixture;
 }

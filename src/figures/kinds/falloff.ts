@@ -16,6 +16,7 @@ export const falloff = defineFigure({
       help: words.falloff.lightHelp,
       shape: 'single',
       quantities: ['illuminance'],
+      optional: true,
       captions: [/own/i, /alone/i, /light|lux/i],
     },
     {
@@ -25,6 +26,14 @@ export const falloff = defineFigure({
       shape: 'single',
       quantities: ['length'],
       captions: [/stand/i, /distance|away/i],
+    },
+    {
+      name: 'fixture',
+      words: words.falloff.fixture,
+      help: words.falloff.fixtureHelp,
+      shape: 'single',
+      optional: true,
+      captions: [/^fixture/i],
     },
     {
       name: 'width',

@@ -1,7 +1,12 @@
 /** Falloff with distance, drawn and in words. */
 export const falloff = {
-  face: (width: string, height: string, against: string) =>
-    `The face is ${width} by ${height}. ${against}`,
+  face: (width: string, height: string) => `The face is ${width} by ${height}.`,
+  lens: (across: string) => `The face is ${across} across.`,
+  fixture: 'Fixture',
+  fixtureHelp:
+    'A cell with the name of a fixture of this book: its size, and at full its light, are taken where none are given.',
+  ofFixture: (name: string) =>
+    `Straight ahead of ${name}, its face taken as matt and even: a lens or a reflector falls off otherwise close by. A photometric file describes a clean new fixture.`,
   above: (stops: string) => `${stops} above`,
   below: (stops: string) => `${stops} below`,
   more: (where: string, stops: string) =>

@@ -95,6 +95,38 @@ describe('falloff with distance', () => {
     expect(sentences[0]).toMatch(/^From the face to [\d.]+ m the light stays within 1\/4 stop/);
   });
 
+  test('a fixture gives its own light and size: 18,000 cd through a lens of 15 cm', () => {
+    const figure = made('falloff', {
+      inputs: { mark: single(0.5, 'length'), fixture: single('spot') },
+    });
+    // 18,000 / 0.5² = 72,000 lx by its file; from 0.25 m r² + d² says log2 of what 1 / d² says less.
+    expect(figure.sentences[1]).toBe('At the mark, 0.5 m away, it gives 72000 lx.');
+    const over =
+      Math.log2(0.5 ** 2 / 0.25 ** 2) -
+      Math.log2((0.5 ** 2 + 0.075 ** 2) / (0.25 ** 2 + 0.075 ** 2));
+    expect(over).toBeCloseTo(0.09, 2);
+    expect(figure.sentences.join(' ')).toContain(
+      'The face is 0.15 m across. From 0.25 m the inverse square would promise 0.09 stop more.',
+    );
+    expect(figure.sentences.at(-1)).toMatch(/^Straight ahead of Spot/);
+    // The depth is where 1 / (r² + d²) is a quarter stop off: √((0.5² + r²) · 2^(±1/4) − r²).
+    const end = (stops: number) => Math.sqrt((0.25 + 0.075 ** 2) * 2 ** stops - 0.075 ** 2);
+    expect(figure.sentences[0]).toContain(
+      `From ${end(-1 / 4).toFixed(2)} to ${end(1 / 4).toFixed(2)} m`,
+    );
+  });
+
+  test('a reading goes before the fixture’s light, a given size before its own', () => {
+    const { sentences } = made('falloff', {
+      inputs: {
+        ...{ lux: single(400, 'illuminance'), mark: single(2, 'length') },
+        ...{ width: single(2, 'length'), height: single(1, 'length'), fixture: single('Bulb') },
+      },
+    });
+    expect(sentences[1]).toContain('it gives 400 lx');
+    expect(sentences[3]).toContain('The face is 2.00 m by 1.00 m.');
+  });
+
   test('in feet and footcandles where the book has them', () => {
     const writing = { ...defaultWriting, illuminance: 'fc', length: 'ft' } as const;
     const figure = made('falloff', {
@@ -113,6 +145,8 @@ describe('falloff with distance', () => {
       { lux: lamp.lux, mark: single(0, 'length') },
       'Distance of the mark must be above zero to be drawn.',
     ],
+    [{ mark: lamp.mark, fixture: single('Moon') }, 'The book has no fixture “Moon”.'],
+    [{ mark: lamp.mark }, 'Light at the mark is empty or no number.'],
     [{ lux: lamp.lux, mark: single(null) }, 'Distance of the mark is empty or no number.'],
   ])('says why it cannot be drawn: %#', (inputs, reason) => {
     expect(make('falloff', { inputs })).toEqual({ reason });

@@ -5,7 +5,7 @@ import type { Falloff } from './read.ts';
 import { words } from '../../../words/words.ts';
 
 export function describeFalloff(falloff: Falloff, surroundings: Surroundings): readonly string[] {
-  const { lux, mark, point, face, shown } = falloff;
+  const { lux, mark, point, face, fixture, shown } = falloff;
   const { writing } = surroundings;
   const length = (value: number) => said('length', value, writing, lengthFormat(value, writing));
   const curve = face ?? point;
@@ -22,13 +22,13 @@ export function describeFalloff(falloff: Falloff, surroundings: Surroundings): r
     ends,
     ...(face
       ? [
-          words.falloff.face(
-            length(face.width),
-            length(face.height),
-            against(point.stopsAt(near) - face.stopsAt(near), length(near)),
-          ),
+          (face.round
+            ? words.falloff.lens(length(Math.max(face.width, face.height)))
+            : words.falloff.face(length(face.width), length(face.height))) +
+            ` ${against(point.stopsAt(near) - face.stopsAt(near), length(near))}`,
         ]
       : [words.falloff.rule]),
+    ...(fixture === undefined ? [] : [words.falloff.ofFixture(fixture)]),
   ];
 }
 

@@ -6,6 +6,7 @@ import {
   type Fixture,
 } from '../../../../functions/fixture/fixture.ts';
 import type { Given, Undrawn } from '../../figure.ts';
+import { fixtureIn } from '../cells.ts';
 import { words } from '../../../words/words.ts';
 
 /** Candela along a plane: by degrees from the aim line, to the right (above zero) and to the left. */
@@ -30,17 +31,12 @@ export interface Polar {
   readonly whole: boolean;
 }
 
-export function readPolar({ inputs, fixtures }: Given): Polar | Undrawn {
-  const datum = inputs['fixture']?.[0]?.[0];
-  if (datum?.reason !== undefined) return { reason: datum.reason };
-  const name = String(datum?.value ?? '').trim();
-  if (name === '') return { reason: words.polar.empty };
-  const fixture = fixtures.named(name);
-  if (fixture === undefined) return { reason: words.polar.unknown(name) };
-  if (typeof fixture === 'string') return { reason: words.polar.unreadable(name, fixture) };
+export function readPolar(given: Given): Polar | Undrawn {
+  const fixture = fixtureIn(given, 'fixture') ?? { reason: words.polar.empty };
+  if ('reason' in fixture) return fixture;
   const [level, upright] = [curveOf(fixture, 0), curveOf(fixture, 90)];
   const peak = Math.max(...[...level, ...upright].map(([, candela]) => candela));
-  if (!(peak > 0)) return { reason: words.polar.dark(name) };
+  if (!(peak > 0)) return { reason: words.polar.dark(fixture.name) };
   return {
     ...{ name: fixture.name, peak, level, upright },
     beam: wide(fixture, 0.5),
