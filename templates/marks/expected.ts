@@ -13,8 +13,10 @@ export const expected = [
     0.05,
   ),
   comesTo('N12', 1.72, 'a lens of 10 cm from √(1.2² + 2.6² + 1.7²) = 3.330 m', 0.005),
-  comesTo('M21', '2.7 to 3.4 m', '3.027 / 1.1225 and 3.027 · 1.1225'),
-  comesTo('N21', '3 to 3.7 m', '3.330 / 1.1225 and 3.330 · 1.1225'),
+  comesTo('M21', 2.697, '3.027 / 1.1225', 0.01),
+  comesTo('M22', 3.398, '3.027 · 1.1225', 0.01),
+  comesTo('N21', 2.967, '3.330 / 1.1225', 0.002),
+  comesTo('N22', 3.738, '3.330 · 1.1225', 0.002),
   comesTo('L20', 'Key', 'a column for each light'),
   comesTo('O20', '', 'three lights, and room for six'),
 ] as const;

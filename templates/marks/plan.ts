@@ -75,28 +75,34 @@ function markRow(row: number, mark: PlannedMark | undefined): Record<string, Pla
   });
 }
 
-/** Distances from each light between which it holds, mark by mark. */
-function depthRow(row: number, mark: number): Record<string, PlannedCell> {
-  const edge = (name: string, index: number) =>
-    `ROUND(${name}(${rigRange},${numberOf(index)},${placeAt(mark)})*10,0)/10`;
-  const cells = lightColumns.map((column, index): [typeof column, PlannedCell] => [
-    column,
-    {
-      typed: once(
-        mark,
-        `IF(ISBLANK(${fixtureOf(index)}),"",${edge('HOLDSFROM', index)}&" to "&${edge('HOLDSTO', index)}&" m")`,
-      ),
-      quantity: 'text',
-      align: 'right',
-    },
-  ]);
-  return rig.row(row, {
-    fixture: {
-      typed: `=IF(ISBLANK(${letterOf('fixture')}${mark}),"",${letterOf('fixture')}${mark})`,
-      quantity: 'text',
-    },
-    ...Object.fromEntries(cells),
-  });
+/** Nearest and farthest from each light that it holds, a row each, mark by mark. */
+function depthRows(row: number, mark: number): Record<string, PlannedCell> {
+  const edge = (name: string): Partial<Record<string, PlannedCell>> =>
+    Object.fromEntries(
+      lightColumns.map((column, index): [typeof column, PlannedCell] => [
+        column,
+        {
+          typed: once(
+            mark,
+            `IF(ISBLANK(${fixtureOf(index)}),"",${name}(${rigRange},${numberOf(index)},${placeAt(mark)}))`,
+          ),
+          quantity: 'length',
+          decimals: 1,
+        },
+      ]),
+    );
+  const end = (typed: string): PlannedCell => ({ typed, align: 'right' });
+  return {
+    ...rig.row(row, {
+      fixture: {
+        typed: `=IF(ISBLANK(${letterOf('fixture')}${mark}),"",${letterOf('fixture')}${mark})`,
+        quantity: 'text',
+      },
+      roll: end('from'),
+      ...edge('HOLDSFROM'),
+    }),
+    ...rig.row(row + 1, { roll: end('to'), ...edge('HOLDSTO') }),
+  };
 }
 
 const lightNames = Object.fromEntries(lightColumns.map((column, index) => [column, nameOf(index)]));
@@ -148,13 +154,13 @@ export const marksSheet = (
     ...Object.assign(
       {},
       ...Array.from({ length: rows }, (_, index) => markRow(first + index, marks[index])),
-      ...Array.from({ length: rows }, (_, index) => depthRow(firstDepth + index, first + index)),
+      ...Array.from({ length: rows }, (_, index) => depthRows(firstDepth + 2 * index, first + index)),
     ),
-    ...remarks('How it is reckoned', firstDepth + rows + 1, [
+    ...remarks('How it is reckoned', firstDepth + 2 * rows + 1, [
       ...reckoning,
       'Onwards and back: how far one may go towards “goes to”, and the other way, facing as on the mark, before the dome is off by more than the sheet’s tolerance; 20 m where it never is.',
     ]),
-    ...remarks('Cautions', firstDepth + rows + reckoning.length + 4, [
+    ...remarks('Cautions', firstDepth + 2 * rows + reckoning.length + 4, [
       ...cautions,
       'Marks near a lamp or a stand are trip and burn hazards: keep cables off the move and rehearse it with the lamps on.',
     ]),

@@ -167,16 +167,15 @@ describe('marks, summed apart', () => {
   });
 
   it('the key holds about the chair from where its frame is a third of a stop brighter', () => {
-    const text = String(sheetOf('marks').valueOf('L21'));
-    const [near = NaN, far = NaN] = (text.match(/[\d.]+/g) ?? []).map(Number);
+    const [near, far] = [numberIn('marks', 'L21'), numberIn('marks', 'L22')];
     const { middle } = key.sheet;
     const lux = (metres: number) => {
       const place = along(middle, at, metres);
       return fromSheet(key.sheet, key.luminance, place, towards(place, middle), flat);
     };
     const here = lux(Math.hypot(middle[0], middle[1], middle[2] - 1.2));
-    expect(Math.abs(Math.log2(lux(near) / here) - 1 / 3)).toBeLessThan(0.08);
-    expect(Math.abs(Math.log2(lux(far) / here) + 1 / 3)).toBeLessThan(0.08);
+    expect(Math.abs(Math.log2(lux(near) / here) - 1 / 3)).toBeLessThan(0.001);
+    expect(Math.abs(Math.log2(lux(far) / here) + 1 / 3)).toBeLessThan(0.001);
   });
 });
 
