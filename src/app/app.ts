@@ -23,6 +23,7 @@ import { keptActions } from './kept-actions.ts';
 import { followUpdates } from './offline/updates.ts';
 import { settingsHere } from './place.ts';
 import { createPrinting } from './print.ts';
+import { repeatActions } from './repeat-actions.ts';
 import { createShelf } from './shelf.ts';
 import { createWorkbook, lookAt } from './workbook.ts';
 import { walkCommands } from '../walk/commands.ts';
@@ -136,6 +137,14 @@ export function startApp(root: HTMLElement): void {
     }),
     ...exchangeActions(exchanging),
     ...chooseActions({ means, desk: () => desk.value, tell }),
+    ...repeatActions({
+      means,
+      now,
+      workbook: () => workbook,
+      desk: () => desk.value,
+      act,
+      tell,
+    }),
     ...keptActions({ ...shelf, updates, files, now, isBookOpen: () => desk.value !== null }),
   ];
   const keys = createKeyMap(actions);

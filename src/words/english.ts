@@ -38,6 +38,7 @@ import { print } from './english/print.ts';
 import { quantity } from './english/quantity.ts';
 import { reference } from './english/reference.ts';
 import { remarks } from './english/remarks.ts';
+import { repeat } from './english/repeat.ts';
 import { set } from './english/set.ts';
 import { settings } from './english/settings.ts';
 import { sheet } from './english/sheet.ts';
@@ -94,6 +95,7 @@ export const english = {
   quantity,
   reference,
   remarks,
+  repeat,
   set,
   settings,
   sheet,

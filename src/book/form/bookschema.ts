@@ -46,7 +46,7 @@ const sheet = v.strictObject({
 const shelf = v.strictObject({ version: v.literal(1), items: v.array(shelfItem) });
 
 /** Eight megabytes in base64: many times what a photo of 1,600 pixels takes. */
-const jpeg = v.pipe(
+export const jpeg = v.pipe(
   v.string(),
   v.maxLength(11_000_000, words.bookFile.photoTooLarge),
   // The first three bytes of every JPEG are FF D8 FF.

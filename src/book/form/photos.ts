@@ -1,3 +1,4 @@
+import { photosOfRecord, recordsOf } from '../records.ts';
 import type { Document } from '../types.ts';
 
 /** A picture as a file of a book carries it. */
@@ -16,10 +17,12 @@ export function carry(document: Document, photos: readonly PhotoFile[]): void {
   if (photos.length > 0) carried.set(document, photos);
 }
 
-/** The hashes of all photos on living cells, each once, in order. */
+/** The hashes of all photos on living cells and in records, each once, in order. */
 export function photosOn(document: Document): readonly string[] {
   const found = new Set<string>();
   for (const sheet of document.sheets)
     for (const { cell } of sheet.cells()) for (const { hash } of cell.photos ?? []) found.add(hash);
+  for (const record of recordsOf(document))
+    for (const hash of photosOfRecord(record)) found.add(hash);
   return [...found].sort();
 }

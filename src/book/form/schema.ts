@@ -112,7 +112,7 @@ export const shelfName = v.picklist(shelves);
 
 export const photoHash = v.pipe(v.string(), v.regex(/^[0-9a-f]{64}$/, words.bookFile.hash));
 
-const photo = v.strictObject({
+export const photo = v.strictObject({
   hash: photoHash,
   name: v.pipe(v.string(), v.maxLength(200, words.bookFile.atMost200Characters)),
   size: v.pipe(

@@ -1,0 +1,136 @@
+import { readAs } from '../../functions/quantities/index.ts';
+import { readRecord, writeRecord } from '../book/form/recordfile.ts';
+import { addRecord, removeRecord, type NewRecord } from '../book/make/records.ts';
+import { photosOfRecord, recordsOf, type Record } from '../book/records.ts';
+import { writingSettings } from '../book/settings.ts';
+import type { Means } from '../book/types.ts';
+import type { Outcome } from '../commands/command.ts';
+import { carryOut } from '../commands/doing.ts';
+import { signal } from '../panels/kit/signals.ts';
+import type { Workbook } from '../panels/workbook.ts';
+import { recordOf } from '../repeat/record.ts';
+import type { Told } from '../repeat/screen/seam.ts';
+import { words } from '../words/words.ts';
+import type { Action } from './actions.ts';
+import type { Desk } from './desk.ts';
+import { askForFile, saveText } from './file-dialog.ts';
+import { lookAt } from './workbook.ts';
+
+export interface RepeatHands {
+  readonly means: Means;
+  readonly now: () => Date;
+  workbook(): Workbook;
+  desk(): Desk | null;
+  act(id: string): Outcome;
+  tell(outcome: Outcome): void;
+}
+
+const ending = 'halfstop-record.json';
+
+/** Records of set-ups, and what is made from them. */
+export function repeatActions(hands: RepeatHands): readonly Action[] {
+  const unavailable = () => (hands.desk() ? undefined : words.app.openFirst);
+  const withDesk = (run: (desk: Desk, args: unknown) => Outcome | Promise<Outcome>) => {
+    return (args?: unknown) => {
+      const desk = hands.desk();
+      return desk ? run(desk, args) : { ok: false as const, reason: words.app.openFirst };
+    };
+  };
+  return [
+    {
+      id: 'repeat.record',
+      name: words.repeat.record,
+      group: 'book',
+      search: ['freeze', 'keep the light', 'continuity', 'repeat', 'snapshot'],
+      unavailable,
+      run: withDesk((desk, told) => record(hands, desk, (told ?? {}) as Told)),
+    },
+    {
+      id: 'repeat.records',
+      name: words.repeat.records,
+      group: 'book',
+      search: ['rebuild', 'match', 'continuity', 'repeat', 'reference', 'recorded'],
+      unavailable,
+      run: withDesk((desk) => showRecords(hands, desk)),
+    },
+  ];
+}
+
+const twoDigits = (number: number) => String(number).padStart(2, '0');
+
+/** By the clock on the wall. */
+function dateAndTime(now: Date): Pick<NewRecord, 'date' | 'time'> {
+  const day = [now.getFullYear(), now.getMonth() + 1, now.getDate()].map(twoDigits);
+  return {
+    date: day.join('-'),
+    time: [now.getHours(), now.getMinutes()].map(twoDigits).join(':'),
+  };
+}
+
+/** The name of the sheet in view: that is how people call a set-up. */
+function suggestedOn({ book, session }: Desk) {
+  const { title = '', name = '' } = book.document.sheet(session.state.sheet)?.properties ?? {};
+  return { name: title || name, place: title || name };
+}
+
+function record({ means, now }: RepeatHands, desk: Desk, told: Told): Outcome {
+  const as = { ...suggestedOn(desk), ...told, ...dateAndTime(now()) };
+  const recorded = recordOf(lookAt(desk), desk.session.state.sheet, as);
+  if (!recorded.ok) return recorded;
+  const made = addRecord(desk.book.document, means, recorded.record);
+  const { points, rig } = recorded.record;
+  return carryOut(desk, made, words.repeat.recorded(made.name, points.length, rig.length));
+}
+
+async function showRecords(hands: RepeatHands, desk: Desk): Promise<Outcome> {
+  const { recordsDialog } = await import('../repeat/screen/records.ts');
+  const { book } = desk;
+  const records = signal(recordsOf(book.document));
+  /** Tells of it, and gives the reason where it was not done. */
+  const done = (outcome: Outcome): string | undefined => {
+    records.value = recordsOf(book.document);
+    if (!outcome.ok) return outcome.reason;
+    hands.tell(outcome);
+    return undefined;
+  };
+  const writing = writingSettings(book.document.settings);
+  recordsDialog(
+    {
+      records,
+      suggested: suggestedOn(desk),
+      record: (told) => done(record(hands, desk, told)),
+      remove: (id) =>
+        void done(carryOut(desk, removeRecord(book.document, id), words.repeat.removed)),
+      save: (one) => void save(desk, one),
+      open: async () => done(await takeIn(hands, desk)),
+      walk: () => void hands.act('walk.open'),
+      makes: [],
+      stops(text) {
+        const read = readAs('stops', text, writing);
+        return read.ok ? read.value : undefined;
+      },
+    },
+    hands.workbook(),
+    writing,
+  );
+  return { ok: true };
+}
+
+async function save({ photos }: Desk, one: Record): Promise<void> {
+  const pictures = await photos.files(photosOfRecord(one));
+  saveText(one.name, ending, 'application/json', writeRecord(one, pictures));
+}
+
+/** A record out of a file, whole with its pictures, or nothing of it. */
+async function takeIn({ means }: RepeatHands, desk: Desk): Promise<Outcome> {
+  const file = await askForFile('.json,application/json');
+  if (!file) return { ok: true };
+  const read = readRecord(await file.text());
+  if (!read.ok) return read;
+  const made = addRecord(desk.book.document, means, read.record);
+  if (!made.ok) return made;
+  await desk.photos.takeIn(read.photos);
+  const label = words.repeat.takeInOne(made.name);
+  const transaction = { ...made.transaction, label };
+  return carryOut(desk, { ...made, transaction }, words.repeat.takenIn(made.name));
+}
