@@ -4,8 +4,10 @@ import { measure, referencesOf, type Accuracy } from './measure.ts';
 
 /** The functions that give words, each with the sentence why no figure stands beside it. */
 export const words: Readonly<Record<string, string>> = {
+  COLOURVERDICT: 'words; MIREDSHIFT and DUV have the figures',
   FLICKERCHECK: 'words; FLICKERRESIDUE and FLICKERANGLE have the figures',
   PLACEMENT: 'words; HEADROOM and FOOTROOM have the figures',
+  STOPWORDS: 'words; STOPS has the figure',
   VERDICT: 'words; STOPS has the figure',
 };
 

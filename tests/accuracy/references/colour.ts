@@ -32,7 +32,7 @@ function sumUp(kelvin: number, weigh = (_: number) => 1): Point {
 }
 
 /** Green of the locus is on the side of larger v. */
-function across(kelvin: number, duv: number): Point {
+export function across(kelvin: number, duv: number): Point {
   const [here, warm, cool] = [kelvin, kelvin * 0.9999, kelvin * 1.0001].map((t) => sumUp(t));
   if (!here || !warm || !cool) throw new Error('Three points were asked for.');
   const [du, dv] = [warm.u - cool.u, warm.v - cool.v];

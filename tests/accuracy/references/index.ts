@@ -3,6 +3,7 @@ import { colour } from './colour.ts';
 import { fixtures } from './fixtures.ts';
 import { kits } from './kits.ts';
 import { light } from './light.ts';
+import { match } from './match.ts';
 import { spectra } from './spectra.ts';
 import { rigs } from './rig.ts';
 import { scales } from './scales.ts';
@@ -15,6 +16,7 @@ export const references: References = {
   ...light,
   ...fixtures,
   ...kits,
+  ...match,
   ...colour,
   ...spectra,
   ...sun,
