@@ -37,6 +37,8 @@ export interface Input {
   /** What it may measure; a number without a quantity always fits. Left out for words. */
   readonly quantities?: readonly QuantityName[];
   readonly optional?: true;
+  /** May be left out, but not all like it: it stands with those that may not. */
+  readonly shown?: true;
   /** Words over a column, or beside a cell, that probably holds it; the likeliest first. */
   readonly captions?: readonly RegExp[];
   /** Of a table: how many columns it has at most. */

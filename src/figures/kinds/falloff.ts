@@ -17,6 +17,7 @@ export const falloff = defineFigure({
       shape: 'single',
       quantities: ['illuminance'],
       optional: true,
+      shown: true,
       captions: [/own/i, /alone/i, /light|lux/i],
     },
     {
@@ -33,6 +34,7 @@ export const falloff = defineFigure({
       help: words.falloff.fixtureHelp,
       shape: 'single',
       optional: true,
+      shown: true,
       captions: [/^fixture/i],
     },
     {

@@ -42,10 +42,10 @@ export function figureDialog(workbook: Workbook, _shell: Shell, about?: string):
           .value=${now.title}
           @input=${(event: Event) => change(form, { title: textOf(event) })}
       /></label>
-      ${kind.inputs.filter(({ optional }) => !optional).map(field)}
+      ${kind.inputs.filter((input) => !aside(input)).map(field)}
       <details ?open=${before !== undefined || undefined}>
         <summary>${words.figures.moreCells}</summary>
-        <div class="stack">${kind.inputs.filter(({ optional }) => optional).map(field)}</div>
+        <div class="stack">${kind.inputs.filter(aside).map(field)}</div>
       </details>
       ${kind.options.map(
         ({ name, words: said, choices }) =>
@@ -75,6 +75,9 @@ export function figureDialog(workbook: Workbook, _shell: Shell, about?: string):
     </form>`;
   });
 }
+
+/** What most figures do without. */
+const aside = ({ optional, shown }: Input): boolean => optional === true && !shown;
 
 const textOf = (event: Event): string =>
   (event.currentTarget as HTMLInputElement | HTMLSelectElement).value;
