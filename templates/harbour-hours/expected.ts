@@ -1,7 +1,16 @@
 /** What a cell of the sample must come to, and how that is worked out by hand. */
 export interface Expected {
   readonly sheet:
-    'Sail loft' | 'Boat shed' | 'Camera' | 'Tungsten dimming' | 'Sun' | 'Reflected survey';
+    | 'Sail loft'
+    | 'Boat shed'
+    | 'Camera'
+    | 'Tungsten dimming'
+    | 'Sun'
+    | 'Reflected survey'
+    | 'Fixtures and distances'
+    | 'Set plan'
+    | 'Backdrop'
+    | 'Marks';
   readonly cell: string;
   readonly value: number | string;
   /** How far off a number may be: what was rounded on paper. */
@@ -91,6 +100,33 @@ export const expected: readonly Expected[] = [
   on('Reflected survey', 'E11', '0.3 stop over', 'log2(31 / 6.25) = 2.31 where 2 was wanted'),
   on('Reflected survey', 'D14', -0.867, '1 fL is 3.426 cd/m²: log2(3.426 / 6.25)', 0.001),
   on('Reflected survey', 'E18', 'lost by 0.3 stop', 'log2(0.22 / 6.25) = −4.83, and 4.5 are held'),
+  // The rig as planned, against what was read on the sheet of the loft with the same distances and outputs.
+  on('Fixtures and distances', 'H3', 449.2, '4600 / 3.2²', 0.05),
+  on(
+    'Fixtures and distances',
+    'H4',
+    39.8,
+    '7 % of 620 · (2 / 2.1)² and a little: a face of 1.2 m',
+    0.1,
+  ),
+  on('Fixtures and distances', 'H5', 266.6, '26,000 / 3.5052² · 80 % · 2^(−8/3)', 0.05),
+  on('Set plan', 'J5', 8 / 3, 'diffusion 2 and gel 2/3', 1e-9),
+  on(
+    'Set plan',
+    'H12',
+    158,
+    '119 lx of the key through its frame, and what comes round the head',
+    1,
+  ),
+  on('Set plan', 'U14', 'agrees', 'the back light a stop above the key, as it was read'),
+  on(
+    'Set plan',
+    'U13',
+    '0.8 stop over',
+    'nothing stands in the way of a plan; in the loft −1 2/3 was read',
+  ),
+  on('Backdrop', 'J16', 'even enough', '0.7 stop, and one is allowed'),
+  on('Marks', 'J12', 0, 'the first mark is the reference'),
 ];
 
 /** Cells that wait, and for what. */

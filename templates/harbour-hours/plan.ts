@@ -8,6 +8,7 @@ import { keyRow } from '../key-fill-background/rows.ts';
 import { harbour, sunSheet } from '../sun/plan.ts';
 import { dimmingSheet } from '../tungsten-dimming/plan.ts';
 import { shelve } from '../shelve.ts';
+import { rigSheets } from './rig.ts';
 import { tones } from './tones.ts';
 import { loft, shed } from './walks.ts';
 
@@ -70,6 +71,7 @@ const sheets = [
   dimmingSheet,
   sunSheet({ ...harbour, date: '2026-09-23' }),
   tones,
+  ...rigSheets,
 ];
 
 /** The sample book: both places planned, and the walks of both taken in as they were written. */

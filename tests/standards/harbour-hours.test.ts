@@ -6,6 +6,7 @@ import { readBook } from '../../src/book/form/read.ts';
 import { readAddress } from '../../src/book/look.ts';
 import { receptorRemark } from '../../src/check/receptors.ts';
 import { connectEngine } from '../../src/engine/index.ts';
+import { fixturesIn } from '../../src/files/photometric/shelf.ts';
 import { expected, waiting } from '../../templates/harbour-hours/expected.ts';
 
 // Readings: invented, in the forms in which people write them. Each result is worked out by hand in
@@ -16,7 +17,7 @@ const file = new URL('../../templates/harbour-hours/book.json', import.meta.url)
 const read = readBook(readFileSync(file, 'utf8'));
 if (!read.ok) throw new Error(read.reason);
 const book = createBook(read.document);
-const engine = connectEngine(book);
+const engine = connectEngine(book, { fixtures: fixturesIn });
 
 function placeOf(sheet: string, cell: string) {
   const id = book.document.sheetNamed(sheet)?.id;
