@@ -1,6 +1,7 @@
 import type { Fixtures } from '../../functions/fixture/fixture.ts';
 import type { QuantityName } from '../../functions/quantities/names.ts';
 import type { WritingSettings } from '../../functions/quantities/settings.ts';
+import type { Spectra } from '../../functions/spectrum/spectra.ts';
 import type { Drawing } from './kit/element.ts';
 import type { Theme } from './kit/theme.ts';
 import { words } from '../words/words.ts';
@@ -50,6 +51,8 @@ export interface Option {
   readonly name: string;
   readonly words: string;
   readonly choices: readonly { readonly value: string; readonly words: string }[];
+  /** Offers, after these, what the book keeps: all its spectra, or the filters among them. */
+  readonly shelf?: 'spectra' | 'filters';
 }
 
 /** What all figures of a sheet know besides their own inputs. */
@@ -59,6 +62,8 @@ export interface Surroundings {
   readonly tolerance: number;
   /** The fixtures kept in the book. */
   readonly fixtures: Fixtures;
+  /** The spectra kept in the book. */
+  readonly spectra: Spectra;
 }
 
 /** What a figure is made from. What was not given, or is lost, is missing. */

@@ -5,7 +5,9 @@ import { falloff } from './kinds/falloff.ts';
 import { ladder } from './kinds/ladder.ts';
 import { plan } from './kinds/plan.ts';
 import { polar } from './kinds/polar.ts';
+import { rendering } from './kinds/rendering.ts';
 import { section } from './kinds/section.ts';
+import { spectrum } from './kinds/spectrum.ts';
 
 /** Every kind of figure, in the order in which they are offered. */
 export const figureKinds: readonly FigureKind[] = [
@@ -15,6 +17,8 @@ export const figureKinds: readonly FigureKind[] = [
   section,
   polar,
   evenness,
+  spectrum,
+  rendering,
   cost,
 ];
 

@@ -46,6 +46,8 @@ import { shelf } from './english/shelf.ts';
 import { slip } from './english/slip.ts';
 import { spectra } from './english/spectra.ts';
 import { spectraList } from './english/spectraList.ts';
+import { spectrumFigure } from './english/spectrumFigure.ts';
+import { renderingFigure } from './english/renderingFigure.ts';
 import { start } from './english/start.ts';
 import { storage } from './english/storage.ts';
 import { target } from './english/target.ts';
@@ -103,6 +105,8 @@ export const english = {
   slip,
   spectra,
   spectraList,
+  spectrumFigure,
+  renderingFigure,
   start,
   storage,
   target,

@@ -91,12 +91,4 @@ function faultOf(fault: ReadingFault, rows: readonly Row[]): [line: number, reas
 }
 
 /** What was made up where nothing was read, in a sentence. */
-export function noteOf({ kind, from, to }: MadeUp): string {
-  const says = {
-    below: words.spectra.below,
-    above: words.spectra.above,
-    gap: words.spectra.bridged,
-    noise: words.spectra.noise,
-  };
-  return says[kind](from, to);
-}
+export const noteOf = ({ kind, from, to }: MadeUp): string => words.spectra.madeUp[kind](from, to);

@@ -1,5 +1,6 @@
 import { html } from 'lit-html';
-import type { FigureKind, Input } from '../../figures/figure.ts';
+import { spectraOf } from '../../book/spectra.ts';
+import type { FigureKind, Input, Option } from '../../figures/figure.ts';
 import type { Shell } from '../frame.ts';
 import { openDialogBox } from '../kit/dialog.ts';
 import { signal, type Signal } from '../kit/signals.ts';
@@ -48,7 +49,7 @@ export function figureDialog(workbook: Workbook, _shell: Shell, about?: string):
         <div class="stack">${kind.inputs.filter(aside).map(field)}</div>
       </details>
       ${kind.options.map(
-        ({ name, words: said, choices }) =>
+        ({ name, words: said, choices, shelf }) =>
           html`<label class="field"
             ><span>${said}</span
             ><select
@@ -57,7 +58,7 @@ export function figureDialog(workbook: Workbook, _shell: Shell, about?: string):
               @change=${(event: Event) =>
                 change(form, { options: { ...form.value.options, [name]: textOf(event) } })}
             >
-              ${choices.map(
+              ${[...choices, ...onShelf(workbook, shelf)].map(
                 (one) =>
                   html`<option
                     value=${one.value}
@@ -74,6 +75,14 @@ export function figureDialog(workbook: Workbook, _shell: Shell, about?: string):
       </div>
     </form>`;
   });
+}
+
+/** What of the book an option offers besides its own choices. */
+function onShelf({ spectra }: Workbook, shelf: Option['shelf']): Option['choices'] {
+  if (!shelf) return [];
+  return spectraOf({ shelf: () => ({ version: 1, items: spectra.value }) })
+    .filter(({ kind }) => shelf === 'spectra' || kind === 'transmission')
+    .map(({ name }) => ({ value: name, words: name }));
 }
 
 /** What most figures do without. */

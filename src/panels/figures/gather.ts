@@ -3,6 +3,7 @@ import { kindOf } from '../../figures/kinds.ts';
 import { isError } from '../../../functions/values.ts';
 import { figuresOn, type Figure } from '../../book/figures.ts';
 import { addressAt, cellAtSpot, layoutOf } from '../../book/look.ts';
+import { spectraIn } from '../../files/spectra/shelf.ts';
 import { fixturesIn } from '../../files/photometric/shelf.ts';
 import type { CellPlace, Engine } from '../../engine/types.ts';
 import type { Reference } from '../../formula/types.ts';
@@ -37,7 +38,8 @@ export function figuresView(look: Look, sheet: string): readonly FigureView[] {
 
 interface Remembered {
   readonly text: string;
-  readonly shelf: unknown;
+  /** What lay on the shelves that figures look at. */
+  readonly shelves: readonly unknown[];
   readonly made: FigureView['made'];
 }
 
@@ -45,13 +47,14 @@ interface Remembered {
 const remembered = new Map<string, Remembered>();
 
 function madeOnce(look: Look, kind: FigureKind, figure: Figure): FigureView['made'] {
-  const { fixtures, ...given } = givenTo(look, figure);
+  const { fixtures, spectra, ...given } = givenTo(look, figure);
   const text = JSON.stringify([kind.kind, given]);
-  const shelf = look.document.shelf('fixtures').items;
+  const shelves = (['fixtures', 'spectra'] as const).map((name) => look.document.shelf(name).items);
   const known = remembered.get(figure.id);
-  if (known?.text === text && known.shelf === shelf) return known.made;
-  const made = kind.make({ ...given, fixtures });
-  remembered.set(figure.id, { text, shelf, made });
+  const same = known?.text === text && shelves.every((items, at) => items === known.shelves[at]);
+  if (same) return known.made;
+  const made = kind.make({ ...given, fixtures, spectra });
+  remembered.set(figure.id, { text, shelves, made });
   return made;
 }
 
@@ -70,7 +73,8 @@ function givenTo(look: Look, figure: Figure): Given {
     }),
   );
   const fixtures = fixturesIn(document);
-  return { writing, tolerance, fixtures, inputs, options: figure.options };
+  const spectra = spectraIn(document);
+  return { writing, tolerance, fixtures, spectra, inputs, options: figure.options };
 }
 
 /** Where an input lies now; a name is looked up as a formula would. */

@@ -35,14 +35,17 @@ export const spectra = {
     `The value at ${String(nm)} nm must be zero or more, not ${String(value)}.`,
   passing: (value: number, nm: number) =>
     `A filter lets through from 0 to 1; at ${String(nm)} nm it says ${String(value)}.`,
-  below: (from: number, to: number) =>
-    `From ${String(from)} to ${String(to)} nm nothing was read: the first reading stands for it.`,
-  above: (from: number, to: number) =>
-    `From ${String(from)} to ${String(to)} nm nothing was read: the last reading stands for it.`,
-  bridged: (from: number, to: number) =>
-    `The gap from ${String(from)} to ${String(to)} nm is bridged by a straight line.`,
-  noise: (from: number, to: number) =>
-    `Values a little below zero between ${String(from)} and ${String(to)} nm count as nothing.`,
+  /** What was made up where nothing was read. */
+  madeUp: {
+    below: (from: number, to: number) =>
+      `From ${String(from)} to ${String(to)} nm nothing was read: the first reading stands for it.`,
+    above: (from: number, to: number) =>
+      `From ${String(from)} to ${String(to)} nm nothing was read: the last reading stands for it.`,
+    gap: (from: number, to: number) =>
+      `The gap from ${String(from)} to ${String(to)} nm is bridged by a straight line.`,
+    noise: (from: number, to: number) =>
+      `Values a little below zero between ${String(from)} and ${String(to)} nm count as nothing.`,
+  },
   unknownKind: 'This version knows no such spectrum.',
   one: 'Spectrum',
   none: 'There is no spectrum to add.',

@@ -40,7 +40,7 @@ export const spectraList = {
   tint: (duv: string, side: 'green' | 'magenta' | 'neither') =>
     side === 'neither' ? duv : `${duv}, ${side === 'green' ? 'to green' : 'to magenta'}`,
   similarTo: (reference: string) => `SSI to ${reference}`,
-  planck: (kelvin: string) => `tungsten of ${kelvin}`,
+  planck: (kelvin: string) => `Planckian light of ${kelvin}`,
   daylight: (kelvin: string) => `daylight of ${kelvin}`,
   peak: 'Peak',
   nanometres: (nm: string) => `${nm} nm`,

@@ -1,4 +1,5 @@
 import { exampleFixtures } from '../../../functions/fixture/exampleFixtures.ts';
+import { exampleSpectra } from '../../../functions/spectrum/exampleSpectra.ts';
 import { defaultWriting } from '../../../functions/quantities/settings.ts';
 import type { QuantityName } from '../../../functions/quantities/names.ts';
 import type { Block, Datum, Given, Made, Undrawn } from '../../../src/figures/figure.ts';
@@ -28,6 +29,7 @@ export function make(kind: string, given: Partial<Given>): Made | Undrawn {
     writing: defaultWriting,
     tolerance: 1 / 4,
     fixtures: exampleFixtures,
+    spectra: exampleSpectra,
     inputs: {},
     options: {},
     ...given,
