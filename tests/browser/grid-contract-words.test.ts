@@ -46,6 +46,18 @@ describe.each<{ kind: Kind }>([{ kind: 'sheet' }, { kind: 'plain' }])(
       expect(await seen(page, 2, [0, 1, 2, 3])).toEqual([0, 0, 0, 0]);
     });
 
+    test('they stop at the mark of an empty cell that is to be filled in', async () => {
+      const page = await openGrid(kind);
+      const [row, column] = await page.evaluate(() => {
+        const cell = document.querySelector('td.reading:not(.filled)');
+        const line = cell?.closest('[aria-rowindex]')?.getAttribute('aria-rowindex');
+        return [Number(line) - 2, Number(cell?.getAttribute('aria-colindex')) - 2] as const;
+      });
+      expect(column).toBeGreaterThan(0);
+      await write(page, row, { [column - 1]: long });
+      expect(await seen(page, row, [column - 1, column])).toEqual([column - 1, column]);
+    });
+
     test('the same holds when the whole sheet is laid out anew with other widths', async () => {
       const page = await openGrid(kind);
       await write(page, 2, { 0: long, 2: 'dome' });

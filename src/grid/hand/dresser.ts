@@ -40,7 +40,8 @@ export class Dresser implements Dress {
     const picture = this.model.cell(row, column);
     this.pictured.set(element, paintCell(element, picture));
     this.mark(element, row, column);
-    this.room.painted(element, column, isWritten(picture));
+    // The mark of what a cell is for would be covered like words.
+    this.room.painted(element, column, isWritten(picture) || picture.role !== undefined);
   }
 
   columnHeading(element: HTMLElement, column: number): void {

@@ -1,8 +1,8 @@
 import type { Geometry } from './geometry.ts';
 
 /**
- * Words run on over blank neighbours, as far as the next written cell and no farther: beyond it they
- * would read as if they stood there. Each cell is told how much room its words have.
+ * Words run on over blank neighbours, as far as the next cell that is written or marked, and no
+ * farther: beyond it they would read as if they stood there. Each cell is told how much room its words have.
  */
 export class Room {
   private readonly geometry: Geometry;
@@ -13,11 +13,11 @@ export class Room {
   }
 
   /** A cell was painted: its own room, and that of the words which it lets pass or stops. */
-  painted(cell: HTMLElement, column: number, isWritten: boolean): void {
+  painted(cell: HTMLElement, column: number, isTaken: boolean): void {
     const was = this.written.get(cell) ?? false;
-    this.written.set(cell, isWritten);
-    if (isWritten) this.give(cell, column);
-    if (was === isWritten) return;
+    this.written.set(cell, isTaken);
+    if (isTaken) this.give(cell, column);
+    if (was === isTaken) return;
     const before = this.writtenBefore(cell);
     if (before) this.give(before.cell, column - before.steps);
   }
