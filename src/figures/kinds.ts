@@ -3,6 +3,7 @@ import { cost } from './kinds/cost.ts';
 import { evenness } from './kinds/evenness.ts';
 import { falloff } from './kinds/falloff.ts';
 import { ladder } from './kinds/ladder.ts';
+import { over } from './kinds/over.ts';
 import { plan } from './kinds/plan.ts';
 import { polar } from './kinds/polar.ts';
 import { rendering } from './kinds/rendering.ts';
@@ -20,6 +21,7 @@ export const figureKinds: readonly FigureKind[] = [
   spectrum,
   rendering,
   cost,
+  over,
 ];
 
 export const kindOf = (name: string): FigureKind | undefined =>

@@ -30,6 +30,7 @@ import { kinds } from './english/kinds.ts';
 import { kit } from './english/kit.ts';
 import { ladder } from './english/ladder.ts';
 import { names } from './english/names.ts';
+import { over } from './english/over.ts';
 import { page } from './english/page.ts';
 import { photo } from './english/photo.ts';
 import { photometric } from './english/photometric.ts';
@@ -89,6 +90,7 @@ export const english = {
   kit,
   ladder,
   names,
+  over,
   page,
   photo,
   photometric,
