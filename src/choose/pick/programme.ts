@@ -1,21 +1,9 @@
-import { solve, type Constraint, type Model } from 'yalps';
+import { pack } from './pack.ts';
+import { branched } from './branched.ts';
+import { modelOf, placesOf, type Kept, type Loosened } from './model.ts';
 import type { Pick, Problem } from './problem.ts';
 
-/** What may be let go, to find out what stands in the way. */
-export interface Loosened {
-  readonly circuits?: true;
-  /** More of an item than there are, each at a price of 1 in place of all other costs. */
-  readonly items?: true;
-  /** Points may be off, each at a price of 1 for a share of what is wanted. */
-  readonly levels?: true;
-}
-
-/** Counts that an option must keep to, for the second best. */
-export interface Kept {
-  readonly option: number;
-  readonly atMost?: number;
-  readonly atLeast?: number;
-}
+export type { Kept, Loosened };
 
 export interface Programmed extends Pick {
   /** Pieces more than there are, by item; only where items are let go. */
@@ -24,14 +12,11 @@ export interface Programmed extends Pick {
   readonly off: readonly number[];
 }
 
-type Row = Map<string, number>;
-
-/** A fixture too many costs this much, so that nothing is taken for nothing. */
-const trifle = 1e-6;
-
 /**
- * The cheapest set as a mixed-integer programme: whole fixtures on circuits, and a share of light
- * for what can be dimmed. `undefined` where there is none, or none was found in the time.
+ * The cheapest set: whole fixtures on circuits, and a share of light for what can be dimmed.
+ * `undefined` where there is none, or none was found in the time. Circuits that are alike make a
+ * programme long, so all of them are taken as one first: the cheapest set of that is the cheapest of
+ * all if it can be hung on them, and none there is none at all.
  */
 export function programme(
   problem: Problem,
@@ -39,89 +24,33 @@ export function programme(
   loosened: Loosened = {},
   kept?: Kept,
 ): Programmed | undefined {
-  const { options, points, tolerance } = problem;
-  const circuits = loosened.circuits || problem.circuits.length === 0 ? [] : problem.circuits;
-  const places = circuits.length === 0 ? [Infinity] : circuits.map(({ amps }) => amps);
-  const constraints = new Map<string, Constraint>();
-  const variables = new Map<string, Row>();
-  const integers: string[] = [];
-  const priced = !loosened.items && !loosened.levels;
+  const { circuits } = problem;
+  if (loosened.circuits || circuits.length < 2)
+    return solved(problem, milliseconds, loosened, kept);
+  const most = Math.max(...circuits.map(({ amps }) => amps));
+  const amps = circuits.reduce((sum, one) => sum + one.amps, 0);
+  const together = { ...problem, circuits: [{ name: '', amps }] };
+  const found = solved(together, milliseconds, loosened, kept, most);
+  if (!found) return undefined;
+  const onCircuits = pack(problem, found.counts);
+  return onCircuits ? { ...found, onCircuits } : solved(problem, milliseconds, loosened, kept);
+}
 
-  for (const index of points.keys()) {
-    constraints.set(`low ${index}`, { min: 2 ** -tolerance });
-    constraints.set(`high ${index}`, { max: 2 ** tolerance });
-    if (!loosened.levels) continue;
-    variables.set(
-      `under ${index}`,
-      new Map([
-        [`low ${index}`, 1],
-        ['cost', 1],
-      ]),
-    );
-    variables.set(
-      `over ${index}`,
-      new Map([
-        [`high ${index}`, -1],
-        ['cost', 1],
-      ]),
-    );
-  }
-  for (const [item, count] of problem.available) {
-    constraints.set(`item ${item}`, { max: count });
-    if (!loosened.items) continue;
-    variables.set(
-      `more ${item}`,
-      new Map([
-        [`item ${item}`, -1],
-        ['cost', 1],
-      ]),
-    );
-    integers.push(`more ${item}`);
-  }
-  for (const [place, amps] of places.entries())
-    if (amps !== Infinity) constraints.set(`circuit ${place}`, { max: amps });
-  for (const [index, option] of options.entries()) {
-    constraints.set(`lit ${index}`, option.dimmable ? { max: 0 } : { equal: 0 });
-    const light: Row = new Map([[`lit ${index}`, 1]]);
-    for (const [at, { lux }] of points.entries()) {
-      const share = (option.gives[at] ?? 0) / lux;
-      light.set(`low ${at}`, share);
-      light.set(`high ${at}`, share);
-    }
-    variables.set(`light ${index}`, light);
-    for (const place of places.keys()) {
-      const name = `count ${index} ${place}`;
-      integers.push(name);
-      variables.set(
-        name,
-        new Map([
-          [`lit ${index}`, -1],
-          [`item ${option.item}`, 1],
-          [`circuit ${place}`, option.amps],
-          [`kept ${index}`, 1],
-          ['cost', (priced ? option.cost : 0) + trifle],
-        ]),
-      );
-    }
-  }
-  if (kept) {
-    const { option, atMost, atLeast } = kept;
-    constraints.set(`kept ${option}`, {
-      ...(atMost !== undefined && { max: atMost }),
-      ...(atLeast !== undefined && { min: atLeast }),
-    });
-  }
-  const model: Model = {
-    direction: 'minimize',
-    objective: 'cost',
-    constraints,
-    variables,
-    integers,
-  };
-  const solution = solve(model, { timeout: milliseconds, maxIterations: Infinity });
-  if (!Number.isFinite(solution.result)) return undefined;
-  const values = new Map(solution.variables);
-  const of = (name: string) => values.get(name) ?? 0;
+/** As a mixed-integer programme; no fixture that draws more than `mostAmps` is taken. */
+function solved(
+  problem: Problem,
+  milliseconds: number,
+  loosened: Loosened,
+  kept?: Kept,
+  mostAmps = Infinity,
+): Programmed | undefined {
+  const places = placesOf(problem, loosened);
+  const model = modelOf(problem, loosened, kept, mostAmps);
+  const priced = !loosened.items && !loosened.levels;
+  const found = branched(model, milliseconds, priced ? leastStep(problem) : 1e-6);
+  if (!found) return undefined;
+  const { options, points } = problem;
+  const of = (name: string) => found.values.get(name) ?? 0;
   const onCircuits = options.map((_, index) =>
     [...places.keys()].map((place) => Math.round(of(`count ${index} ${place}`))),
   );
@@ -133,10 +62,22 @@ export function programme(
     ),
     onCircuits,
     cost: counts.reduce((sum, count, index) => sum + count * (options[index]?.cost ?? 0), 0),
-    proven: solution.status === 'optimal',
+    proven: found.proven,
     more: new Map(
       [...problem.available.keys()].map((item) => [item, Math.round(of(`more ${item}`))]),
     ),
     off: points.map((_, index) => of(`over ${index}`) - of(`under ${index}`)),
   };
 }
+
+/** By how much the costs of two sets differ at least, if they do: the largest coin that all prices are made of. */
+function leastStep({ options }: Problem): number {
+  const cents = options.map(({ cost }) => Math.round(cost * 100));
+  const exact = options.every(
+    ({ cost }, index) => Math.abs(cost * 100 - (cents[index] ?? 0)) < 1e-6,
+  );
+  const common = exact ? cents.reduce(commonDivisor, 0) / 100 : 0;
+  return Math.max(common, 1e-6);
+}
+
+const commonDivisor = (a: number, b: number): number => (b === 0 ? a : commonDivisor(b, a % b));
