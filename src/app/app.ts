@@ -14,6 +14,7 @@ import { createFigures } from './figures.ts';
 import { createFileDoor } from './file-door.ts';
 import { gridEvents } from './grid-events.ts';
 import { createHand, type GridHand } from './grid-hand.ts';
+import { followSweeps } from './live-sweeps.ts';
 import { createKeyMap, isTyping } from './keys.ts';
 import type { OpenedBook } from './library.ts';
 import { createMeans } from './means.ts';
@@ -44,8 +45,10 @@ export function startApp(root: HTMLElement): void {
   const now = () => new Date();
   const figures = createFigures(desk, lookAt);
   let hand: GridHand | undefined;
+  let stopFollowing = (): void => undefined;
 
   const clear = () => {
+    stopFollowing();
     hand?.dispose();
     hand = undefined;
     desk.value?.close();
@@ -71,6 +74,7 @@ export function startApp(root: HTMLElement): void {
       spectra: loaded.spectraIn,
     });
     laid.calculateWith(engine, loaded.createChecker(laid.book, engine));
+    stopFollowing = followSweeps(laid, means);
     grid.focus();
     shell.grid.dataset['ready'] = 'true';
     figures.prepare();
@@ -109,6 +113,11 @@ export function startApp(root: HTMLElement): void {
   const files = createFileDoor({
     ...shelf,
     tell,
+    async toShelves(files) {
+      if (!desk.value) return [];
+      const { takeOntoShelves } = await import('../panels/shelf/door.ts');
+      return takeOntoShelves(files, workbook);
+    },
     other: (file) => importFile(exchanging, file),
   });
   const actions: readonly Action[] = [

@@ -1,11 +1,18 @@
 import { cellAtSpot, type Spot } from '../book/look.ts';
 import { Growing } from '../book/make/growing.ts';
 import { made, refused, type Made } from '../book/make/made.ts';
-import type { CellAt, Content, Document, Id, Means } from '../book/types.ts';
+import type { AxisName, CellAt, Content, Document, Id, Means, Step } from '../book/types.ts';
+import { figuresAgain } from './sweep-figures.ts';
 import { firstExtent } from '../panels/views/extents.ts';
 import { words } from '../words/words.ts';
 import type { Axis, Sweep, Swept } from './sweep.ts';
-import { firstCase, standingOf, sweepTemplate, type SweptCells } from './sweep-sheet.ts';
+import {
+  firstCase,
+  followingAt,
+  standingOf,
+  sweepTemplate,
+  type SweptCells,
+} from './sweep-sheet.ts';
 
 /** What a sheet of a sweep says of itself: which cells it varies and reads, over which values. */
 export function sweepOn(document: Document, sheet: Id): Sweep | undefined {
@@ -40,7 +47,14 @@ export function sweepOn(document: Document, sheet: Id): Sweep | undefined {
   return { down: axis(first, down), across: axis(second, across), read };
 }
 
-/** Writes what the cases come to now over what they came to before. */
+/** Whether a sheet is a sweep that follows the book by itself. */
+export function isLive(document: Document, sheet: Id): boolean {
+  if (document.sheet(sheet)?.properties.template !== sweepTemplate) return false;
+  const content = cellAtSpot(document, { sheet, ...followingAt })?.content;
+  return content?.kind === 'text' && content.text.trim().toLowerCase() === words.choose.live;
+}
+
+/** Writes what the cases come to now over what they came to before, where that is something else. */
 export function renewed(
   document: Document,
   means: Pick<Means, 'newId' | 'readEntry'>,
@@ -66,11 +80,26 @@ export function renewed(
     ];
     if (rowId === undefined || columnId === undefined) return refused(words.book.sheetGone);
     written.add(`${rowId} ${columnId}`);
-    set.push({ row: rowId, column: columnId, cell });
+    if (JSON.stringify(found.cell(rowId, columnId)) !== JSON.stringify(cell))
+      set.push({ row: rowId, column: columnId, cell });
   }
   for (const row of found.rows.ids.slice(firstCase))
     for (const column of found.columns.ids)
       if (!written.has(`${row} ${column}`) && found.cell(row, column))
         set.push({ row, column, cell: null });
-  return made(words.choose.again, [...growing.steps, { kind: 'setCells', sheet, cells: set }]);
+  const lines = {
+    rows: lineIds(growing, sheet, 'rows', 1 + Math.max(...standing.map(({ row }) => row))),
+    columns: lineIds(
+      growing,
+      sheet,
+      'columns',
+      1 + Math.max(...standing.map(({ column }) => column)),
+    ),
+  };
+  const drawn = figuresAgain(document, sheet, lines, plan, cells);
+  const cellSteps: Step[] = set.length > 0 ? [{ kind: 'setCells', sheet, cells: set }] : [];
+  return made(words.choose.again, [...growing.steps, ...cellSteps, ...drawn]);
 }
+
+const lineIds = (growing: Growing, sheet: Id, axis: AxisName, count: number): readonly Id[] =>
+  Array.from({ length: count }, (_, index) => growing.lineAt(sheet, axis, index) ?? '');

@@ -66,6 +66,8 @@ export interface WrittenSweep {
   readonly down: WrittenAxis;
   readonly across: WrittenAxis;
   readonly read: string;
+  /** It follows the book by itself. */
+  readonly live?: boolean;
 }
 
 export interface SweepPlan {

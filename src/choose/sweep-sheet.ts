@@ -1,13 +1,10 @@
 import type { QuantityName } from '../../functions/quantities/names.ts';
-import { isError } from '../../functions/values.ts';
 import { emptySheet } from '../book/newdocument.ts';
-import { addressAt, layoutOf, type Spot } from '../book/look.ts';
-import type { Cell, CellAt, Content, Document, Means, SheetContent } from '../book/types.ts';
-import type { CellValue } from '../engine/types.ts';
-import { formulaFrom } from '../formula/bind.ts';
+import type { Spot } from '../book/look.ts';
+import type { Cell, CellAt, Document, Means, SheetContent } from '../book/types.ts';
 import { words } from '../words/words.ts';
 import type { Sweep, Swept } from './sweep.ts';
-import { typedFor } from './written.ts';
+import { contentOf, referring, text, writer } from './swept-cells.ts';
 
 /** What is known of a cell that a sweep varies or reads. */
 export interface SweptCell {
@@ -41,8 +38,9 @@ export function sweepSheet(
   plan: Sweep,
   cells: SweptCells,
   swept: Swept,
+  live = false,
 ): SheetContent {
-  const standing = standingOf(document, means, plan, cells, swept);
+  const standing = [following(live), ...standingOf(document, means, plan, cells, swept)];
   const [rows, columns] = [
     1 + Math.max(...standing.map(({ row }) => row)),
     1 + Math.max(...standing.map(({ column }) => column)),
@@ -78,7 +76,7 @@ export function sweepSheet(
   };
 }
 
-const firstColumn = 1;
+export const firstColumn = 1;
 
 /** Everything on the sheet, by row and column from 0. */
 export function standingOf(
@@ -91,6 +89,18 @@ export function standingOf(
   const cases = cells.across ? byTwo : byOne;
   return [...captions(document, cells), ...cases(document, means, plan, cells, swept)];
 }
+
+/** The first cell says whether the sheet follows the book by itself; whoever likes types it over. */
+const following = (live: boolean): Standing => ({
+  ...followingAt,
+  cell: {
+    ...text(live ? words.choose.live : words.choose.frozen),
+    role: 'choice',
+    note: words.choose.followingNote,
+  },
+});
+
+export const followingAt = { row: 0, column: 0 } as const;
 
 function captions(document: Document, { down, across, read }: SweptCells): Standing[] {
   const all = [down, ...(across ? [across] : []), ...read];
@@ -170,33 +180,4 @@ function byTwo(
 }
 
 /** Title, heading, the cases, and a blank row. */
-const tableRows = (cases: number): number => cases + 3;
-
-const text = (said: string): Cell => ({ content: { kind: 'text', text: said }, typed: said });
-
-/** `=’Sail loft’!B3`: the cell as it stands, live. */
-function referring(document: Document, spot: Spot): Cell {
-  const name = document.sheet(spot.sheet)?.properties.name ?? '';
-  const written = `='${name.replaceAll("'", "''")}'!${addressAt(spot)}`;
-  const formula = formulaFrom(written, spot.sheet, layoutOf(document));
-  return 'reason' in formula ? text(formula.reason) : { content: { kind: 'formula', formula } };
-}
-
-/** What a case came to, as content: a wait leaves the cell empty, a fault says what it is. */
-function contentOf(value: CellValue): Content {
-  if (typeof value === 'number') return { kind: 'number', value };
-  if (typeof value === 'string') return { kind: 'text', text: value };
-  if (typeof value === 'boolean') return { kind: 'truth', value };
-  return isError(value) && !value.waiting ? { kind: 'text', text: value.code } : { kind: 'blank' };
-}
-
-/** Content with the text that is shown when the cell is opened. */
-function writer({ settings }: Document, means: Tools) {
-  return (content: Content, { quantity }: Pick<SweptCell, 'quantity'>): Cell => {
-    const said = quantity !== undefined && content.kind === 'number' ? { quantity } : {};
-    if (content.kind === 'text') return { content, typed: content.text };
-    if (content.kind === 'truth') return { content, typed: content.value ? 'TRUE' : 'FALSE' };
-    if (content.kind !== 'number') return { content };
-    return { content, typed: typedFor(content.value, { quantity, means, settings }), ...said };
-  };
-}
+export const tableRows = (cases: number): number => cases + 3;

@@ -41,9 +41,14 @@ export function sweepDialog(seam: SweepSeam): void {
           last: fields.get(`${name}-last`) ?? '',
           count: fields.get(`${name}-count`) ?? '',
         });
-        seam.run({ down: axis('down'), across: axis('across'), read: fields.get('read') ?? '' });
+        seam.run({
+          down: axis('down'),
+          across: axis('across'),
+          read: fields.get('read') ?? '',
+          live: fields.has('live'),
+        });
       };
-      const { down, across, read } = seam.written.value;
+      const { down, across, read, live = false } = seam.written.value;
       return html`<form class="box-body stack" @submit=${run}>
         ${axisFields('down', words.choose.vary, words.choose.varyHelp, down)}
         <details ?open=${across.cell !== ''}>
@@ -51,6 +56,13 @@ export function sweepDialog(seam: SweepSeam): void {
           ${axisFields('across', words.choose.andVary, words.choose.andVaryHelp, across)}
         </details>
         ${textField('read', words.choose.read, words.choose.readHelp, read)}
+        <label class="check"
+          ><input
+            type="checkbox"
+            name="live"
+            .defaultChecked=${live}
+          />${words.choose.followHelp}</label
+        >
         <p class="remark" role="alert" ?hidden=${state.refused === undefined}>
           ${state.refused ?? ''}
         </p>

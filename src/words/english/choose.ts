@@ -45,6 +45,15 @@ export const choose = {
   title: (varied: string) => `Sweep of ${varied}`,
   purpose: (read: string, varied: string) =>
     `${read} for values of ${varied}. Change the values and run the sweep again.`,
+  family: (one: string, down: string, across: string) => `${one} over ${down}, by ${across}`,
+  live: 'live',
+  frozen: 'frozen',
+  followingNote:
+    'live: what was tried follows the book by itself, a moment after each change. frozen: it stays as it was until the sweep is run again. Type the one or the other.',
+  follow: 'Sweep: live or frozen',
+  followHelp: 'Follow the book: what was tried is tried again after each change',
+  nowLive: 'The sweep follows the book.',
+  nowFrozen: 'The sweep stays as it is until it is run again.',
   now: 'now',
   needs: (what: string) => `Say which cell: ${what}.`,
   noNumber: (cell: string) => `${cell} holds no typed number to be changed.`,

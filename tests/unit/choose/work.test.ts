@@ -2,9 +2,11 @@ import { describe, expect, it } from 'vitest';
 import { writeBook } from '../../../src/book/form/write.ts';
 import { placeSheet } from '../../../src/book/make/sheets.ts';
 import { enter } from '../../../src/book/make/enter.ts';
-import { renewed, sweepOn } from '../../../src/choose/again.ts';
+import { isLive, renewed, sweepOn } from '../../../src/choose/again.ts';
 import { solvePlan, sweepPlan, sweptCells, type WrittenSweep } from '../../../src/choose/plans.ts';
+import { sweepFigures } from '../../../src/choose/sweep-figures.ts';
 import { sweepSheet } from '../../../src/choose/sweep-sheet.ts';
+import { figuresOn } from '../../../src/book/figures.ts';
 import { roundedFor, typedFor } from '../../../src/choose/written.ts';
 import { work, type Done, type Task } from '../../../src/choose/work.ts';
 import { connectEngine } from '../../../src/engine/index.ts';
@@ -208,7 +210,8 @@ describe('the sheet of a sweep', () => {
     const done = finished({ kind: 'sweep', book: writeBook(book.document), plan: plan.plan });
     if (done.kind !== 'swept') throw new Error(done.kind);
     const content = sweepSheet(book.document, means, plan.plan, plan.cells, done.swept);
-    const placed = placeSheet(book.document, content);
+    const figures = sweepFigures(means, content.id, content, plan.plan, plan.cells);
+    const placed = placeSheet(book.document, content, undefined, undefined, figures);
     if (!placed.ok) throw new Error(placed.reason);
     run(book, placed);
     const sheet = content.id;
@@ -260,6 +263,69 @@ describe('the sheet of a sweep', () => {
     book.undo();
     expect(engine.valueOf({ sheet, row: 5, column: 2 })).toBeCloseTo(100, 9);
     expect(at(6, 2)).toBeNull();
+  });
+
+  it('nothing is written again where nothing came out otherwise', () => {
+    const { book, sheet, means, ground } = swept(overDistance);
+    const plan = sweepOn(book.document, sheet);
+    if (!plan) throw new Error('no sweep');
+    const done = finished({ kind: 'sweep', book: writeBook(book.document), plan });
+    if (done.kind !== 'swept') throw new Error(done.kind);
+    const made = renewed(book.document, means, sheet, {
+      plan,
+      cells: sweptCells(ground(), plan),
+      swept: done.swept,
+    });
+    expect(made.ok && made.transaction.steps).toEqual([]);
+  });
+
+  it('says in its first cell whether it is live or frozen, and is what is typed there', () => {
+    const { book, sheet, means, at } = swept(overDistance);
+    expect(at(0, 0)).toBe('frozen');
+    expect(isLive(book.document, sheet)).toBe(false);
+    const made = enter(book.document, means, [{ sheet, row: 0, column: 0, text: 'Live' }]);
+    if (!made.ok) throw new Error(made.reason);
+    run(book, made);
+    expect(isLive(book.document, sheet)).toBe(true);
+  });
+
+  it('its figure reaches as far as its rows, before and after a value is added', () => {
+    const { book, sheet, means, engine, ground } = swept(overDistance);
+    const drawn = () => {
+      const [figure] = figuresOn(book.document, sheet);
+      const range = figure?.ranges['results'];
+      if (range?.kind !== 'range') throw new Error('no range');
+      const { rows, columns } = book.document.sheet(sheet) ?? { rows: null, columns: null };
+      return [
+        rows?.indexOf(range.from.row.id),
+        rows?.indexOf(range.to.row.id),
+        columns?.indexOf(range.to.column.id),
+      ];
+    };
+    expect(drawn()).toEqual([3, 5, 4]);
+    const made = enter(book.document, means, [{ sheet, row: 6, column: 1, text: '1 m' }]);
+    if (!made.ok) throw new Error(made.reason);
+    run(book, made);
+    const plan = sweepOn(book.document, sheet);
+    if (!plan) throw new Error('no sweep');
+    const done = finished({ kind: 'sweep', book: writeBook(book.document), plan });
+    if (done.kind !== 'swept') throw new Error(done.kind);
+    const cells = sweptCells(ground(), plan);
+    run(book, renewed(book.document, means, sheet, { plan, cells, swept: done.swept }));
+    expect(drawn()).toEqual([3, 6, 4]);
+    expect(engine.valueOf({ sheet, row: 6, column: 2 })).toBeCloseTo(1600, 9);
+  });
+
+  it('two cells make a figure for each cell read, up to four', () => {
+    const { book, sheet } = swept({
+      ...overDistance,
+      across: { ...noSecond, cell: 'B2', list: '0; 1' },
+    });
+    expect(figuresOn(book.document, sheet).map(({ title }) => title)).toEqual([
+      'Light over Distance, by Diffusion',
+      'Stop over Distance, by Diffusion',
+      'Said over Distance, by Diffusion',
+    ]);
   });
 
   it('a sheet of another kind is no sweep', () => {
