@@ -1,0 +1,74 @@
+import { solve } from 'yalps';
+import { modelOf } from '../../src/choose/pick/model.ts';
+import { programme } from '../../src/choose/pick/programme.ts';
+import type { Problem } from '../../src/choose/pick/problem.ts';
+import type { Row } from './bench.ts';
+
+export const name = 'The cheapest of 50 fixtures for 20 points, three of each, on three circuits';
+
+const [fixtures, points] = [50, 20];
+const limit = 60_000;
+
+/** The same numbers each time: mulberry32. */
+function randomFrom(seed: number) {
+  let state = seed;
+  return () => {
+    state = (state + 0x6d2b79f5) | 0;
+    let mixed = Math.imul(state ^ (state >>> 15), 1 | state);
+    mixed = (mixed + Math.imul(mixed ^ (mixed >>> 7), 61 | mixed)) ^ mixed;
+    return ((mixed ^ (mixed >>> 14)) >>> 0) / 2 ** 32;
+  };
+}
+
+/** Points in a row, each fixture over its own stretch of them; hire by fives. */
+function problemOf(seed: number): Problem {
+  const random = randomFrom(seed);
+  const options = Array.from({ length: fixtures }, (_, index) => ({
+    name: `fixture ${index}`,
+    item: `fixture ${index}`,
+    amps: 0.5 + random() * 3,
+    cost: 5 * Math.round(2 + random() * 16),
+    dimmable: random() < 0.8,
+    gives: Array.from({ length: points }, (_, point) => {
+      const away = (index * points) / fixtures - point;
+      return 500 * Math.exp((-away * away) / 4) * (0.5 + random());
+    }),
+  }));
+  return {
+    options,
+    available: new Map(options.map(({ item }) => [item, 3])),
+    points: Array.from({ length: points }, (_, index) => ({
+      name: `point ${index}`,
+      lux: 150 + random() * 150,
+    })),
+    tolerance: 1 / 2,
+    circuits: ['blue', 'red', 'bench'].map((circuit) => ({ name: circuit, amps: 25.6 })),
+  };
+}
+
+const seeds = [1, 2, 3];
+
+export function run(): Promise<Row[]> {
+  return Promise.resolve(
+    seeds.map((seed): Row => {
+      const problem = problemOf(seed);
+      const begun = performance.now();
+      const ours = programme(problem, limit);
+      const took = performance.now() - begun;
+      const bare = performance.now();
+      const model = modelOf(problem, {}, undefined, Infinity);
+      const theirs = solve(model, { timeout: limit, maxIterations: Infinity });
+      const tookAgainst = performance.now() - bare;
+      if (!ours) throw new Error(`Case ${seed}: no set was found.`);
+      const proven = theirs.status === 'optimal';
+      if (proven && ours.proven && Math.abs(theirs.result - ours.cost) > 1e-3)
+        throw new Error(`Case ${seed}: ${ours.cost} is not ${theirs.result}.`);
+      return {
+        what: `case ${seed}: a set for ${ours.cost}, ${ours.proven ? 'proven the cheapest' : 'not proven in a minute'}`,
+        took,
+        against: `the solver alone on the whole programme${proven ? '' : ', stopped after a minute'}`,
+        tookAgainst,
+      };
+    }),
+  );
+}
