@@ -2,7 +2,8 @@ import { sortRegion } from '../book/make/sort.ts';
 import { spotOf } from '../book/look.ts';
 import { refused, type Command } from './command.ts';
 import { carryOut } from './doing.ts';
-import { selectedRegion } from './selected.ts';
+import { selectedRegion, sheetInView } from './selected.ts';
+import { tableAround } from './table.ts';
 import { words } from '../words/words.ts';
 
 const sort = (id: string, name: string, descending: boolean): Command => ({
@@ -11,8 +12,9 @@ const sort = (id: string, name: string, descending: boolean): Command => ({
   group: 'edit',
   search: ['order'],
   run(context) {
-    const region = selectedRegion(context);
-    if (region.height < 2) return refused(words.commands.selectToSort);
+    const selected = selectedRegion(context);
+    const region = selected.height > 1 ? selected : tableAround(sheetInView(context), selected.top);
+    if (!region) return refused(words.commands.selectToSort);
     const { document } = context.book;
     const column = Math.max(region.left, context.session.state.selection.focus.column);
     const made = sortRegion(document, region, [{ column, descending }], (place) => {
@@ -23,6 +25,6 @@ const sort = (id: string, name: string, descending: boolean): Command => ({
   },
 });
 
-/** Sorts the selected rows by the column in which the selection began. */
+/** Sorts the selected rows, or the table around a single cell, by the column in which the selection began. */
 export const sortUp = sort('edit.sort.up', words.commands.sortLowest, false);
 export const sortDown = sort('edit.sort.down', words.commands.sortHighest, true);

@@ -92,7 +92,7 @@ export const commands = {
   moveFigure: 'Move a figure',
   removeFigure: 'Remove a figure',
   removedFigure: 'Removed the figure.',
-  selectToSort: 'Select the rows to sort first.',
+  selectToSort: 'Go to a cell of a table, or select the rows to sort.',
   sortLowest: 'Sort, lowest first',
   sortHighest: 'Sort, highest first',
   fixtures: 'Fixtures',
