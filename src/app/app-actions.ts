@@ -274,7 +274,7 @@ function bookActions(
       name: words.print.handover,
       group: 'book',
       unavailable: needsBook,
-      search: ['print', 'pdf', 'one page', 'crew', 'rebuild'],
+      search: ['print', 'pdf', 'one page', 'summary', 'crew', 'rebuild', 'comparison'],
       run: () => hands.handOver(),
     },
     {

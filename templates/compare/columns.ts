@@ -23,6 +23,8 @@ export const { letterOf, widths, captions, row, captionRow } = columnsOf({
   extras: { caption: 'Crew, transport', width: 132, numbers: true },
   fits: { caption: 'Wide enough', width: 112 },
   order: { caption: 'Cost, in order', width: 120, numbers: true },
+  draws: { caption: 'Draws in all', width: 108, numbers: true },
+  key: { caption: 'Its turn', width: 92, numbers: true },
 });
 
 export type ColumnName = Parameters<typeof letterOf>[0];

@@ -17,6 +17,8 @@ export const expected: readonly ExpectedCell[] = [
   comesTo('B14', 'enough', '393.75 lx'),
   comesTo('Q15', 1.449, '200 W at 0.6', 0.001),
   comesTo('B15', 'dearer and no better than Two panels, far', '587 lx over 8.3 m for less'),
+  comesTo('A22', 'Fresnel, diffused', 'the cheapest of all: 54 and 6.24 for energy'),
+  comesTo('G24', 300, 'one panel stands third by cost'),
   comesTo(
     'B6',
     'One panel, near is the cheapest that is enough, at 137.88.',

@@ -2,6 +2,7 @@ import { buildBook } from '../build.ts';
 import { choice, heading, numberHeading, remarks, words } from '../cells.ts';
 import type { PlannedSheet } from '../plan.ts';
 import { captionRow, captions, letterOf, widths } from './columns.ts';
+import { orderHead, orderTable } from './order.ts';
 import { cheapest, count, down, head, optionRow, type PlannedOption } from './rows.ts';
 
 const reckoning = [
@@ -64,6 +65,10 @@ export const compareSheet = (planned: PlannedComparison): PlannedSheet => ({
     F4: choice('8 h', 'duration'),
     G4: words('A kWh costs'),
     H4: choice('0.30', 'money'),
+    A5: words('In order of'),
+    B5: { ...choice('cost', 'text'), note: 'Below the options: cost, stops or watts.' },
+    C5: words('showing'),
+    D5: { ...choice('all', 'text'), note: 'all, or only those that are enough: enough.' },
     A6: heading('In a sentence'),
     B6: { typed: cheapest, quantity: 'text' },
     ...captionRow(head, captions),
@@ -74,8 +79,9 @@ export const compareSheet = (planned: PlannedComparison): PlannedSheet => ({
         optionRow(head + 1 + index, planned.options[index]),
       ),
     ),
-    ...remarks('How it is counted', head + count + 2, reckoning),
-    ...remarks('Cautions', head + count + 4 + reckoning.length, cautions),
+    ...orderTable(),
+    ...remarks('How it is counted', orderHead + count + 2, reckoning),
+    ...remarks('Cautions', orderHead + count + 4 + reckoning.length, cautions),
   },
   figures: [
     {

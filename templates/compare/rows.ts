@@ -30,6 +30,8 @@ export const settings = {
   charged: '$D$4',
   hours: '$F$4',
   energy: '$H$4',
+  by: '$B$5',
+  show: '$D$5',
 } as const;
 
 export const head = 9;
@@ -92,6 +94,8 @@ export function optionRow(at: number, planned?: PlannedOption): Record<string, P
     fits: { typed: once(`IF(${is('covers')}>=${width},"yes","no")`), quantity: 'text' },
     // Options of one cost stay apart: a millionth for the row.
     order: { typed: once(`${is('cost')}+ROW()/1000000`), quantity: 'money' },
+    draws: { typed: once(`${is('count')}*${is('watts')}`), quantity: 'power', decimals: 0 },
+    key: { typed: once(turn(is)), quantity: 'number' },
     words: {
       typed: once(
         `IF(NOT(AGREES(MIN(${is('reached')},${wanted}),${wanted})),ROUND(-${is('off')},1)&" stops short",` +
@@ -102,6 +106,16 @@ export function optionRow(at: number, planned?: PlannedOption): Record<string, P
       quantity: 'text',
     },
   });
+}
+
+/** How many go before this one in the order wanted; nothing for one that is not to be shown. */
+function turn(is: (column: ColumnName) => string): string {
+  const { wanted, width, by, show } = settings;
+  const isEnough = `AGREES(MIN(${is('reached')},${wanted}),${wanted}),${is('covers')}>=${width}`;
+  const before = (column: ColumnName, sign: '<' | '>') =>
+    `COUNTIF(${down(column)},"${sign}"&${is(column)})`;
+  const place = `IF(${by}="stops",${before('off', '>')},IF(${by}="watts",${before('draws', '<')},${before('cost', '<')}))`;
+  return `IF(AND(${show}="enough",NOT(AND(${isEnough}))),"",${place}+ROW()/1000)`;
 }
 
 const enough = `${down('reached')},">="&LEVELAT(${settings.wanted},-$F$2),${down('covers')},">="&${settings.width}`;

@@ -87,6 +87,35 @@ describe('sweep a cell over values', () => {
     await expect.poll(() => sheet.read('C6')).not.toContain('50');
   });
 
+  test('a live one follows the book by itself; one undo takes the change and what followed back', async () => {
+    const { page, sheet } = await openLamp();
+    const show = (title: string) =>
+      page.getByRole('navigation').getByRole('button', { name: title, exact: true }).click();
+    await sheet.go('B1');
+    await command(page, 'Sweep a cell over values');
+    await page.getByRole('textbox', { name: /^over/ }).first().fill('2 m; 4 m');
+    await page.getByRole('textbox', { name: /^Read/ }).fill('B2');
+    await page.getByRole('checkbox', { name: /Follow the book/ }).check();
+    await page.getByRole('button', { name: 'Run', exact: true }).click();
+    await page.getByRole('heading', { name: 'Sweep of Distance', level: 1 }).waitFor();
+    expect(await sheet.read('A1')).toBe('live');
+    await expect.poll(() => sheet.read('C4')).toContain('800');
+    await page.getByText('Light: 800 lx at 2 m, 200 lx at 4 m.').waitFor();
+    await show('Sheet 1');
+    await sheet.type('B2', '=INVERSESQUARE(1600,2,B1)');
+    await show('Sweep of Distance');
+    await expect.poll(() => sheet.read('C4')).toContain('1600');
+    await page.getByText('Light: 1600 lx at 2 m, 400 lx at 4 m.').waitFor();
+    await page.keyboard.press('Control+z');
+    await show('Sweep of Distance');
+    await expect.poll(() => sheet.read('C4')).toContain('800');
+    await show('Sheet 1');
+    expect(await sheet.entry('B2')).toBe('=INVERSESQUARE(800,2,B1)');
+    await show('Sweep of Distance');
+    await command(page, 'Sweep: live or frozen');
+    expect(await sheet.read('A1')).toBe('frozen');
+  });
+
   test('a long one can be stopped, and nothing has changed', async () => {
     const { page, sheet } = await openLamp();
     await sheet.go('B1');
@@ -124,5 +153,29 @@ describe('choose the fixtures', () => {
     await page.keyboard.press('Control+z');
     await page.keyboard.press('Control+z');
     await expect.poll(() => sheet.read('B12')).toBe('');
+  });
+});
+
+describe('compare', () => {
+  test('sorted by a column from one of its cells, listed in order, and summed up on one page', async () => {
+    const { page } = await openApp();
+    const sheet = await begin(page, 'Compare');
+    await sheet.go('F10');
+    await command(page, 'Sort, lowest first');
+    await expect.poll(() => sheet.read('A10')).toBe('Fresnel, diffused');
+    await page.keyboard.press('Control+z');
+    await expect.poll(() => sheet.read('A10')).toBe('One panel, near');
+    await sheet.type('B5', 'watts');
+    await sheet.type('D5', 'enough');
+    await expect.poll(() => sheet.read('A22')).toBe('Four tubes');
+    expect(await sheet.read('A26')).toBe('');
+    await command(page, 'Hand-over sheet');
+    const summary = page.locator('dialog .handover');
+    await summary.getByText('One panel, near is the cheapest that is enough').waitFor();
+    const options = await summary.locator('tbody tr').allInnerTexts();
+    expect(options).toHaveLength(4);
+    expect(options[0]).toContain('dearer and no better than Two panels, far');
+    expect(await summary.locator('svg').count()).toBe(1);
+    await summary.getByText('A planning aid only for what it draws').waitFor();
   });
 });

@@ -4,8 +4,8 @@ import { openDialogBox } from '../kit/dialog.ts';
 import { signal } from '../kit/signals.ts';
 import type { Look } from '../views/look.ts';
 import type { Workbook } from '../workbook.ts';
-import { handOverOf, sheetsToHandOver } from './gather.ts';
-import { handOverPage } from './view.ts';
+import { sheetsToHandOver } from './gather.ts';
+import { pageOf } from './page.ts';
 
 /** The hand-over sheet as it would be on paper, before it is. */
 export function handOverDialog(workbook: Workbook, look: Look, date: string): void {
@@ -14,8 +14,8 @@ export function handOverDialog(workbook: Workbook, look: Look, date: string): vo
   const inView = workbook.head.value.sheet;
   const chosen = signal((sheets.find(({ id }) => id === inView) ?? sheets[0])?.id ?? '');
   openDialogBox({ title: said.handover, className: 'handover-box' }, () => {
-    const told = handOverOf(look, chosen.value);
-    if (!told) return html`<div class="box-body"><p>${said.noPoints}</p></div>`;
+    const page = pageOf(look, chosen.value, date);
+    if (!page) return html`<div class="box-body"><p>${said.noPoints}</p></div>`;
     return html`<div class="choose">
         <label class="field"
           ><span>${said.ofSheet}</span
@@ -38,6 +38,6 @@ export function handOverDialog(workbook: Workbook, look: Look, date: string): vo
           ${said.print}
         </button>
       </div>
-      <div class="box-body">${handOverPage(told, date)}</div>`;
+      <div class="box-body">${page}</div>`;
   });
 }

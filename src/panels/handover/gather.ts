@@ -2,16 +2,17 @@ import { judgingPlaces } from '../../check/points.ts';
 import { words } from '../../words/words.ts';
 import type { Look } from '../views/look.ts';
 import { pointsOf } from '../views/points.ts';
+import { isComparison } from './compared.ts';
 import { cellsOf, tablesWith, type Cells, type Table } from './cells.ts';
 import type { HandOver, HandOverPoint, Listed, Pair } from './handover.ts';
 import { missingOf } from './missing.ts';
 import { rigOf } from './rig.ts';
 import { targetIn } from './target.ts';
 
-/** Sheets that have points, in the order of the contents. */
+/** Sheets that have points or compare options, in the order of the contents. */
 export const sheetsToHandOver = (look: Look): readonly { id: string; title: string }[] =>
   look.document.sheets
-    .filter((sheet) => pointsOf(look, judgingPlaces(sheet)).length > 0)
+    .filter((sheet) => isComparison(sheet) || pointsOf(look, judgingPlaces(sheet)).length > 0)
     .map(({ id, properties }) => ({ id, title: properties.title || properties.name }));
 
 /** Undefined where the sheet is gone. */
@@ -39,7 +40,7 @@ export function handOverOf(look: Look, id: string): HandOver | undefined {
 }
 
 /** Labels with the value to their right, as the settings over the points stand. */
-function pairsAbove(look: Look, cells: Cells, end: number): Pair[] {
+export function pairsAbove(look: Look, cells: Cells, end: number): Pair[] {
   const pairs: Pair[] = [];
   for (let row = 0; row < end; row += 1)
     for (let column = 0; column + 1 < cells.columns; column += 1) {
@@ -118,7 +119,7 @@ function colourOf(look: Look, cells: Cells, tables: readonly Table[]): Listed {
 }
 
 /** The lines under a heading that says so. */
-function cautionsOf(cells: Cells): readonly string[] {
+export function cautionsOf(cells: Cells): readonly string[] {
   const lines: string[] = [];
   const wanted = words.print.cautions.toLowerCase();
   for (let row = 0; row < cells.rows; row += 1) {

@@ -12,8 +12,8 @@ import { rolesOn } from '../views/foot-view.ts';
 import type { Look } from '../views/look.ts';
 import { pointsOf } from '../views/points.ts';
 import type { Point } from '../workbook.ts';
-import { handOverOf, sheetsToHandOver } from './gather.ts';
-import { handOverPage } from './view.ts';
+import { sheetsToHandOver } from './gather.ts';
+import { pageOf } from './page.ts';
 
 export interface EndNote {
   readonly address: string;
@@ -106,7 +106,7 @@ export function layFoot(
 export function layHandOver(host: HTMLElement, look: Look, id: string, date: string): boolean {
   const sheets = sheetsToHandOver(look);
   const chosen = sheets.find((sheet) => sheet.id === id) ?? sheets[0];
-  const told = chosen && handOverOf(look, chosen.id);
-  if (told) render(handOverPage(told, date), host);
-  return told !== undefined;
+  const page = chosen && pageOf(look, chosen.id, date);
+  if (page) render(page, host);
+  return page !== undefined;
 }

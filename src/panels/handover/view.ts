@@ -38,7 +38,7 @@ const missing = ({ missing: lost }: HandOver) =>
     ? html`<p class="lost"><b>${words.print.missing}:</b> ${lost.join('; ')}.</p>`
     : html`<p class="lost">${words.print.complete}</p>`;
 
-const part = (title: string, content: unknown) =>
+export const part = (title: string, content: unknown) =>
   content === nothing
     ? nothing
     : html`<section>
@@ -46,7 +46,7 @@ const part = (title: string, content: unknown) =>
         ${content}
       </section>`;
 
-const pairs = (all: readonly Pair[]) =>
+export const pairs = (all: readonly Pair[]) =>
   all.length === 0
     ? nothing
     : html`<dl>
@@ -60,7 +60,7 @@ const pairs = (all: readonly Pair[]) =>
       </dl>`;
 
 /** Columns in which no row says anything are left out. */
-function listed({ captions, rows }: Listed) {
+export function listed({ captions, rows }: Listed) {
   if (rows.length === 0) return nothing;
   const used = captions.map((_, column) => column === 0 || rows.some((row) => row[column] !== ''));
   const kept = <T>(all: readonly T[]) => all.filter((_, column) => used[column]);

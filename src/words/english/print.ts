@@ -25,6 +25,9 @@ export const print = {
   complete: 'Nothing that a crew needs is missing.',
   noPoints:
     'No sheet of this book has points with a verdict yet, so there is nothing to hand over. A sheet of points from the start page brings them.',
+  comparison: 'Options compared',
+  compared: 'Against what was wanted',
+  options: 'Options',
   camera: 'Camera',
   ratios: 'Ratios',
   points: 'Points',
