@@ -13,6 +13,10 @@ export const { letterOf, widths, captions, row, captionRow } = columnsOf({
   package: { caption: 'In the price of', width: 148 },
   cost: { caption: 'Cost', width: 104, numbers: true },
   daily: { caption: 'For each day', width: 108, numbers: true },
+  watts: { caption: 'Each draws', width: 104, numbers: true },
+  powerFactor: { caption: 'Power factor', width: 112, numbers: true },
+  draws: { caption: 'Draw in all', width: 104, numbers: true },
+  amps: { caption: 'Current', width: 92, numbers: true },
 });
 
 export type ColumnName = Parameters<typeof letterOf>[0];

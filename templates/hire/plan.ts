@@ -2,6 +2,7 @@ import { buildBook } from '../build.ts';
 import { choice, numberHeading, remarks, words } from '../cells.ts';
 import type { PlannedCell, PlannedSheet } from '../plan.ts';
 import { captionRow, captions, letterOf, widths } from './columns.ts';
+import { dayCount, dayPlan, planHead, supplyTable, type PlannedSupply } from './days.ts';
 import {
   budget,
   dayTable,
@@ -17,6 +18,7 @@ import {
 const reckoning = [
   'A week is charged as so many days; days over whole weeks cost no more than a week. A week’s rate, where there is one, goes before that.',
   'What is in the price of a package costs nothing of its own. The cost of a row is spread evenly over its days.',
+  'What a place may give is what circuits or generator carry for hours, less what the house draws itself: read it off the sheet Power.',
   'Insurance is a share of the hire. Transport, tax, crew and what breaks are not in it: give them rows of their own.',
 ];
 
@@ -37,14 +39,25 @@ export interface PlannedHires {
   readonly budget: string;
   readonly places: readonly string[];
   readonly days: readonly string[];
+  /** In the order of the places. */
+  readonly supplies: readonly PlannedSupply[];
   readonly hires: readonly PlannedHire[];
 }
+
+const supplyHead = placesHead + dayCount + 4;
+const remarksHead = planHead(supplyHead) + 3 * dayCount + 2;
+
+const cautions = [
+  'A planning aid only for what it draws: currents of unlike loads are added as numbers, and the circuits within a place are for the sheet Power. The local code and a qualified electrician decide.',
+  'A generator stands outside, away from openings: its exhaust kills. Earthing it is a job for a competent person.',
+];
 
 /** What is hired, for where and how long, against the budget. */
 export const hireSheet = (planned: PlannedHires): PlannedSheet => ({
   name: 'Hire',
   title: 'Hire',
-  purpose: 'What is hired for which place and day, what it costs, and how far off the budget.',
+  purpose:
+    'What is hired for which place and day, what it draws and costs, and how far off the budget.',
   phase: 'order',
   template: 'hire',
   frozenColumns: 1,
@@ -56,6 +69,8 @@ export const hireSheet = (planned: PlannedHires): PlannedSheet => ({
     D1: choice(planned.insurance, 'share'),
     E1: words('Budget'),
     F1: choice(planned.budget, 'money'),
+    A2: words('Mains'),
+    B2: { ...choice('230 V', 'voltage'), align: 'left' },
     A3: words('Hire'),
     B3: { typed: `=SUM(${down('cost')})`, quantity: 'money' },
     C3: words('Insurance'),
@@ -81,7 +96,10 @@ export const hireSheet = (planned: PlannedHires): PlannedSheet => ({
       ),
     ),
     ...dayTable(planned.days, planned.places),
-    ...remarks('How it is counted', placesHead + planned.days.length + 4, reckoning),
+    ...supplyTable(supplyHead, planned.supplies),
+    ...dayPlan(supplyHead),
+    ...remarks('How it is counted', remarksHead, reckoning),
+    ...remarks('Cautions', remarksHead + 2 + reckoning.length, cautions),
   },
 });
 
@@ -91,6 +109,11 @@ export const film: PlannedHires = {
   insurance: '4 %',
   budget: '900',
   places: ['Sail loft', 'Boat shed', 'Ice house'],
+  supplies: [
+    { supply: 'house', carries: '20 A' },
+    { supply: 'house', carries: '6 A' },
+    { supply: 'generator', carries: '8 A' },
+  ],
   days: [
     '2026-09-21',
     '2026-09-22',
@@ -118,6 +141,8 @@ export const film: PlannedHires = {
       back: '2026-09-23',
       rate: '45',
       package: 'Interview kit',
+      watts: '300 W',
+      powerFactor: '0.95',
     },
     {
       item: 'Fresnel 650',
@@ -126,6 +151,8 @@ export const film: PlannedHires = {
       out: '2026-09-21',
       back: '2026-09-23',
       rate: '18',
+      watts: '650 W',
+      powerFactor: '1',
     },
     {
       item: 'Open face 800',
@@ -134,6 +161,8 @@ export const film: PlannedHires = {
       out: '2026-09-23',
       back: '2026-09-25',
       rate: '15',
+      watts: '800 W',
+      powerFactor: '1',
     },
     {
       item: 'Frame 120 × 120 and cloths',
@@ -151,6 +180,8 @@ export const film: PlannedHires = {
       out: '2026-09-25',
       back: '2026-09-27',
       rate: '20',
+      watts: '50 W',
+      powerFactor: '0.6',
     },
     {
       item: 'Battery 150 Wh',

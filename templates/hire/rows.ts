@@ -16,8 +16,12 @@ export interface PlannedHire {
   readonly discount?: string;
   /** The package that pays for it. */
   readonly package?: string;
+  /** Of one, where it draws any. */
+  readonly watts?: string;
+  readonly powerFactor?: string;
 }
 
+export const volts = '$B$2';
 export const charged = '$B$1';
 export const insurance = '$D$1';
 export const budget = '$F$1';
@@ -58,6 +62,20 @@ export function hireRow(at: number, planned?: PlannedHire): Cells {
       quantity: 'money',
     },
     daily: { typed: once(`${is('cost')}/${is('days')}`), quantity: 'money' },
+    watts: choice(planned?.watts ?? '', 'power'),
+    powerFactor: choice(planned?.powerFactor ?? '', 'number'),
+    draws: {
+      typed: once(`IF(ISBLANK(${is('watts')}),0,${is('count')}*${is('watts')})`),
+      quantity: 'power',
+      decimals: 0,
+    },
+    amps: {
+      typed: once(
+        `IF(ISBLANK(${is('watts')}),0,${is('count')}*AMPS(${is('watts')},${volts},${is('powerFactor')}))`,
+      ),
+      quantity: 'current',
+      decimals: 1,
+    },
   });
 }
 
@@ -112,4 +130,5 @@ export function dayTable(days: readonly string[], places: readonly string[]): Ce
 }
 
 /** Criteria that a row is out on the day in column A. */
-const isOut = (at: number): string => `${down('out')},"<="&$A${at},${down('back')},">="&$A${at}`;
+export const isOut = (at: number): string =>
+  `${down('out')},"<="&$A${at},${down('back')},">="&$A${at}`;
