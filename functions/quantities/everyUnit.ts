@@ -20,9 +20,7 @@ type Lister = (
 /** Ways to say a quantity beyond the units of its table. */
 const others: Partial<Record<QuantityName, Lister>> = {
   angle: (value, settings, { fps = 0 }) =>
-    fps > 0 && value > 0
-      ? [writeQuantity('time', value / 360 / fps, { ...settings, shutter: 'time' })]
-      : [],
+    fps > 0 && value > 0 ? [writeQuantity('time', value / 360 / fps, settings)] : [],
   colourTemperature: (value, settings) =>
     value > 0 ? [writeQuantity('mired', 1e6 / value, settings)] : [],
   conductorArea: (value) => (value > 0 ? nearestGauge(value) : []),
@@ -63,7 +61,6 @@ export function inEveryUnit(
   const table = units[quantity].units;
   const handy = table
     .filter((unit) => table.length > 1 && isHandy(unit, fromBase(unit, value)))
-    .filter((unit) => unit.before === undefined)
     .map((unit) => writeIn(unit, quantity, value, settings));
   const all = [first, ...handy, ...(others[quantity]?.(value, settings, context) ?? [])];
   return all.filter(({ text }, at) => all.findIndex((each) => each.text === text) === at);

@@ -24,14 +24,8 @@ export function readNumber(text: string, rule: NumberRule): number | undefined {
 
 /** The same number with a point and no thousands, or undefined when the signs contradict. */
 function withPoint(body: string, rule: NumberRule): string | undefined {
-  const point = body.lastIndexOf('.');
-  const comma = body.lastIndexOf(',');
-  if (point >= 0 && comma >= 0) {
-    // The sign that comes last is the decimal sign; the other one parts thousands.
-    return join(body, Math.max(point, comma));
-  }
-  const sign = Math.max(point, comma);
-  if (sign < 0) return ungrouped(body);
+  // The sign that comes last is the decimal sign, unless it is there more often: then it parts thousands.
+  const sign = Math.max(body.lastIndexOf('.'), body.lastIndexOf(','));
   const single = body.indexOf(body.charAt(sign)) === sign;
   if (!single) return ungrouped(body);
   const clash = groups.test(body) && !body.startsWith('0') && !/[ ']/.test(body);

@@ -8,7 +8,7 @@ import {
   type QuantityName,
   type WritingSettings,
 } from '../../../../functions/quantities/index.ts';
-import { typedHint } from '../../../../functions/quantities/hints.ts';
+import { plainHint, typedHint } from '../../../../functions/quantities/hints.ts';
 import { shown, tidy } from '../../../../functions/quantities/text.ts';
 
 const comma: WritingSettings = { ...defaultWriting, decimal: ',' };
@@ -100,6 +100,8 @@ describe('a hint', () => {
     expect(hint('30M')).toBe(could('“green correction”'));
     expect(hint('F4')).toBe(could('“f-number”'));
     expect(hint('Rope bench')).toBeUndefined();
+    expect(hint('1/3 turn')).toBeUndefined();
+    expect(plainHint('5', defaultWriting)).toBeUndefined();
   });
 
   it('asks whether a bare whole number of seconds was meant as a fraction, from 15 on', () => {

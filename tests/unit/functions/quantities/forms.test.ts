@@ -150,6 +150,8 @@ describe('read in its cell', () => {
     ['power', '2.4 KW', 2400],
     ['current', '16 a', 16],
     ['temperature', '50 °F', 10],
+    // ASTM B258: 40 AWG is four steps thinner than 0.005 in.
+    ['conductorArea', '40 AWG', (Math.PI / 4) * (0.127 * 92 ** (-4 / 39)) ** 2],
   ])('%s: %s is %d', (quantity, text, value) => {
     const result = read(quantity, text);
     expect(result).toBeCloseTo(value, 12);
@@ -213,6 +215,7 @@ describe('read in its cell', () => {
     ['length', `10'+6"`],
     ['length', `10'-6 m`],
     ['angle', '1/50'],
+    ['illuminance', '1e308 klx'],
     ['iso', '1/2'],
     ['iso', 'ISO 800 ISO'],
   ])('%s: "%s" is not one', (quantity, text) => {
@@ -265,6 +268,15 @@ describe('a unit wherever it stands', () => {
     expect(readAny('Duv -0.001', defaultWriting)).toMatchObject({ quantity: 'duv', value: -0.001 });
     expect(readAny('T12.7', defaultWriting)).toMatchObject({ quantity: 'fNumber', value: 12.7 });
     expect(readAny('ISO fast', defaultWriting)).toMatchObject({ ok: false });
+  });
+
+  it.each([
+    ['dateTime', '14:06'],
+    ['dateTime', '2026-11-24'],
+    ['conductorArea', '12 AWG'],
+    ['length', `10'6"`],
+  ] as const)('%s: %s says its unit', (quantity, text) => {
+    expect(readAs(quantity, text, defaultWriting)).toMatchObject({ ok: true, unitWritten: true });
   });
 
   it('in front is a written unit, as one behind is', () => {

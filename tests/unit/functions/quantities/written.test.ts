@@ -9,6 +9,7 @@ import {
   type WritingFormat,
   type WritingSettings,
 } from '../../../../functions/quantities/index.ts';
+import { areaOfGauge } from '../../../../functions/quantities/gauge.ts';
 import { rounded } from '../../../../functions/quantities/writing/number.ts';
 
 const comma: Partial<WritingSettings> = { decimal: ',' };
@@ -79,6 +80,8 @@ describe('a value is written', () => {
         ['time', 0.04 / 3, '1/75 s'],
         ['time', 0.037, '1/27.03 s'],
         ['time', 0.142_857_142_9, '1/7 s'],
+        ['time', 0, '0 s'],
+        ['time', 1e-9, '1/1000000000 s'],
         ['time', 0.02, '0.020 s', {}, { decimals: 3 }],
         ['time', 0.02, '180°', { shutter: 'angle' }, { fps: 25 }],
         ['time', 0.02, '1/50 s', { shutter: 'angle' }],
@@ -210,6 +213,7 @@ describe('a value in every unit', () => {
     expect(all('conductorArea', 150)).toEqual(['150 mm²']);
     expect(all('conductorArea', 1e-4)).toHaveLength(1);
     expect(all('conductorArea', 0)).toEqual(['0 mm²']);
+    expect(all('conductorArea', areaOfGauge(40))).toContain('40 AWG');
     expect(all('conductorArea', -1)).toEqual(['−1 mm²']);
   });
 
@@ -217,6 +221,9 @@ describe('a value in every unit', () => {
     expect(all('angle', 180, 25)).toEqual(['180°', '1/50 s']);
     expect(all('angle', 180)).toEqual(['180°']);
     expect(all('angle', 180, 0)).toEqual(['180°']);
+    const written = { ...defaultWriting, ...comma, shutter: 'angle' } as const;
+    const texts = inEveryUnit('angle', 270, written, { fps: 25 }).map(({ text }) => text);
+    expect(texts).toEqual(['270°', '1/33,33 s']);
     expect(all('angle', 0, 25)).toEqual(['0°']);
     expect(all('time', 0.02, 25)).toContain('180°');
     expect(all('time', 0.04, 25)).toContain('360°');
