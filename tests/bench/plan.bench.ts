@@ -117,7 +117,7 @@ export async function run(): Promise<Row[]> {
       against: `the light alone at ${(columns * lines).toLocaleString('en')} places, by bare loops`,
       tookAgainst,
       // One light of twenty is worked out anew.
-      atMost: 4,
+      atMost: 6,
     },
     {
       what: 'the picture at rest, made anew, six pixels to a place',

@@ -1,8 +1,8 @@
 import { contours } from 'd3-contour';
-import { luxOver } from '../../../../functions/fixture/field.ts';
 import type { Vector } from '../../../../functions/fixture/rectangle.ts';
 import type { Layout, Spot } from './layout.ts';
 import { thirdOf } from './read.ts';
+import { luxSpread } from './spread.ts';
 
 /** Pixels of one place of the grid: at rest, and while something is moved. */
 const fine = 6;
@@ -38,7 +38,7 @@ export function levelsOf(layout: Layout): Levels | undefined {
   from[axes[0]] = frame.left - ((beyond - 0.5) * stepX) / metre;
   from[axes[1]] = frame.top + ((beyond - 0.5) * stepY) / metre;
   from[thirdOf(axes)] = lines.depth;
-  const lux = luxOver(
+  const lux = luxSpread(
     lights.map(({ placed }) => placed),
     {
       ...{ from: [from[0] ?? 0, from[1] ?? 0, from[2] ?? 0], along: across, down, columns, rows },
