@@ -159,7 +159,7 @@ describe('choose the fixtures', () => {
 describe('compare', () => {
   test('sorted by a column from one of its cells, listed in order, and summed up on one page', async () => {
     const { page } = await openApp();
-    const sheet = await begin(page, 'Compare');
+    const sheet = await begin(page, 'Which fixtures at which distance are enough');
     await sheet.go('F10');
     await command(page, 'Sort, lowest first');
     await expect.poll(() => sheet.read('A10')).toBe('Fresnel, diffused');
