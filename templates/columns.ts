@@ -22,11 +22,15 @@ export interface Columns<Name extends string> {
   captionRow(at: number, captions: Readonly<Partial<Record<Name, string>>>): Cells;
 }
 
+/** A to Z, then AA to AZ. */
+const columnLetters = (index: number): string =>
+  (index < 26 ? '' : 'A') + String.fromCharCode(65 + (index % 26));
+
 export function columnsOf<Name extends string>(
   columns: Readonly<Record<Name, PlannedColumn>>,
 ): Columns<Name> {
   const names = Object.keys(columns) as Name[];
-  const letterOf = (column: Name): string => String.fromCharCode(65 + names.indexOf(column));
+  const letterOf = (column: Name): string => columnLetters(names.indexOf(column));
   const row: Columns<Name>['row'] = (at, cells) =>
     Object.fromEntries(
       names.flatMap((name) => {

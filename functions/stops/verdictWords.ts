@@ -49,7 +49,7 @@ export function placementWords(fromGrey: number, above: number, below: number): 
 }
 
 const shapes: readonly (readonly [RegExp, VerdictShape])[] = [
-  [/^agrees$/, 'agrees'],
+  [/^(agrees|cannot be told apart)$/, 'agrees'],
   [/^in range$/, 'in range'],
   [/^clips by /, 'clips'],
   [/^lost by /, 'lost'],

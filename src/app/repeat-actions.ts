@@ -9,6 +9,10 @@ import { carryOut } from '../commands/doing.ts';
 import { signal } from '../panels/kit/signals.ts';
 import type { Workbook } from '../panels/workbook.ts';
 import { recordOf } from '../repeat/record.ts';
+import { makeSheet } from '../repeat/sheet/make.ts';
+import { rebuildSheet } from '../repeat/sheet/rebuild.ts';
+import { reportSheet } from '../repeat/sheet/report.ts';
+import { setOut } from '../repeat/sheet/setOut.ts';
 import type { Told } from '../repeat/screen/seam.ts';
 import { words } from '../words/words.ts';
 import type { Action } from './actions.ts';
@@ -53,7 +57,38 @@ export function repeatActions(hands: RepeatHands): readonly Action[] {
       unavailable,
       run: withDesk((desk) => showRecords(hands, desk)),
     },
+    {
+      id: 'repeat.setOut',
+      name: words.repeat.setOut,
+      group: 'cells',
+      search: ['rebuild', 'advice', 'correct', 'close the gap', 'scrim', 'dim', 'move the lamp'],
+      unavailable,
+      run: withDesk((desk) => {
+        const made = setOut(lookAt(desk), hands.means, desk.session.state.sheet);
+        return carryOut(desk, made, 'says' in made ? made.says : undefined);
+      }),
+    },
   ];
+}
+
+function rebuild({ means }: RepeatHands, desk: Desk, one: Record): Outcome {
+  const plan = rebuildSheet(one);
+  const made = makeSheet(desk.book.document, means, plan, words.repeat.rebuild);
+  const outcome = carryOut(desk, made, words.repeat.madeRebuild(one.name));
+  if (outcome.ok && made.ok) desk.session.show(made.sheet);
+  return outcome;
+}
+
+/** The sheet in view, as it reads now, against a record: a sheet of its own that stays as it is. */
+function report({ means, now }: RepeatHands, desk: Desk, one: Record): Outcome {
+  const as = { ...suggestedOn(desk), ...dateAndTime(now()) };
+  const today = recordOf(lookAt(desk), desk.session.state.sheet, as);
+  if (!today.ok) return today;
+  const plan = reportSheet(one, today.record);
+  const made = makeSheet(desk.book.document, means, plan, words.repeat.report);
+  const outcome = carryOut(desk, made, words.repeat.madeReport(one.name, as.name));
+  if (outcome.ok && made.ok) desk.session.show(made.sheet);
+  return outcome;
 }
 
 const twoDigits = (number: number) => String(number).padStart(2, '0');
@@ -104,7 +139,10 @@ async function showRecords(hands: RepeatHands, desk: Desk): Promise<Outcome> {
       save: (one) => void save(desk, one),
       open: async () => done(await takeIn(hands, desk)),
       walk: () => void hands.act('walk.open'),
-      makes: [],
+      makes: [
+        { name: words.repeat.rebuild, make: (one) => done(rebuild(hands, desk, one)) },
+        { name: words.repeat.report, make: (one) => done(report(hands, desk, one)) },
+      ],
       stops(text) {
         const read = readAs('stops', text, writing);
         return read.ok ? read.value : undefined;

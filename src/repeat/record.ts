@@ -16,7 +16,7 @@ export interface RecordedAs {
   readonly date: string;
   readonly time: string;
   readonly by?: string;
-  readonly meter?: NewRecord['meter'];
+  readonly meter?: NonNullable<NewRecord['meter']>;
   readonly note?: string;
 }
 

@@ -40,6 +40,9 @@ export const rooms = ['src/walk', 'src/plan', 'src/choose', 'src/repeat', 'src/t
 mayImport['src/panels'] = belowPanels;
 for (const room of rooms) mayImport[room] = [...belowPanels, 'src/panels'];
 
+/** The sheets that it makes from a record are planned as templates are. */
+mayImport['src/repeat'] = [...(mayImport['src/repeat'] ?? []), 'templates'];
+
 /** The command line uses the rooms' logic and nothing of the screen. */
 mayImport['src/cli'] = [
   ...['functions', 'src/formula', 'src/book', 'src/engine', 'src/check', 'src/files'],

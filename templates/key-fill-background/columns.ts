@@ -1,7 +1,7 @@
 import { columnsOf, type PlannedColumn } from '../columns.ts';
 
 /** The points' columns from left to right: what is typed and what comes of it, then how it was counted. */
-const columns = {
+export const keyColumns = {
   point: { caption: 'Point', width: 172 },
   wanted: { caption: 'Wanted', width: 100, numbers: true },
   reading: { caption: 'Reading', width: 112, numbers: true },
@@ -25,6 +25,8 @@ const columns = {
   own: { caption: 'Its own', width: 92, numbers: true },
 } as const satisfies Record<string, PlannedColumn>;
 
-export type ColumnName = keyof typeof columns;
+export type ColumnName = keyof typeof keyColumns;
 
-export const { letterOf, widths, captions: pointCaptions, row, captionRow } = columnsOf(columns);
+export const columns = columnsOf(keyColumns);
+
+export const { letterOf, widths, captions: pointCaptions, row, captionRow } = columns;

@@ -121,13 +121,15 @@ const verbs = (seam: RecordsSeam, record: Record, state: Signal<State>, close: (
       ${words.repeat.delete}
     </button>`;
 
-const fields = [
-  ['name', words.repeat.name, true],
-  ['place', words.repeat.place, false],
-  ['by', words.repeat.by, false],
-  ['meter', words.repeat.meter, false],
-  ['offset', words.repeat.offset, false],
-  ['spread', words.repeat.spread, false],
+const first = [
+  ['name', words.repeat.name],
+  ['place', words.repeat.place],
+] as const;
+const further = [
+  ['by', words.repeat.by],
+  ['meter', words.repeat.meter],
+  ['offset', words.repeat.offset],
+  ['spread', words.repeat.spread],
 ] as const;
 
 /** Filled in already: one press records the sheet in view. */
@@ -137,31 +139,29 @@ function form(seam: RecordsSeam, state: Signal<State>) {
     const told = toldBy(fieldsOf(event), seam);
     put(state, { refused: ('reason' in told ? told.reason : seam.record(told.told)) ?? '' });
   };
+  const field = ([name, label]: readonly [name: string, label: string]) =>
+    html`<label class="field"
+      ><span>${label}</span
+      ><input
+        class="input"
+        name=${name}
+        autocomplete="off"
+        ?required=${name === 'name'}
+        .value=${suggested[name] ?? ''}
+    /></label>`;
   return html`<form @submit=${take}>
-    <fieldset class="choices">
-      <legend>${words.repeat.here}</legend>
-      <div class="pair">
-        ${fields.map(
-          ([name, label, needed]) =>
-            html`<label class="field"
-              ><span>${needed ? label : words.repeat.optional(label)}</span
-              ><input
-                class="input"
-                name=${name}
-                autocomplete="off"
-                ?required=${needed}
-                .value=${suggested[name] ?? ''}
-            /></label>`,
-        )}
-      </div>
+    <h3>${words.repeat.here}</h3>
+    <div class="pair">${first.map(field)}</div>
+    <details>
+      <summary>${words.repeat.more}</summary>
+      <div class="pair">${further.map(field)}</div>
       <label class="field"
-        ><span>${words.repeat.optional(words.repeat.note)}</span
-        ><textarea class="input" name="note" rows="2"></textarea>
+        ><span>${words.repeat.note}</span><textarea class="input" name="note" rows="2"></textarea>
       </label>
-      <div class="row end">
-        <button class="button lit" autofocus>${words.repeat.record}</button>
-      </div>
-    </fieldset>
+    </details>
+    <div class="row end">
+      <button class="button lit" autofocus>${words.repeat.record}</button>
+    </div>
   </form>`;
 }
 

@@ -24,11 +24,10 @@ export const repeat = {
   place: 'Place',
   by: 'Metered by',
   meter: 'Meter',
-  meterHelp: 'The meter’s own name, if two are in use.',
   offset: 'It reads over by',
   spread: 'Two readings differ by',
   note: 'Note',
-  optional: (label: string) => `${label}, if you like`,
+  more: 'Who metered, with what, a note',
   dateAndPlace: (date: string, time: string, place: string) =>
     [`${date}, ${time}`, place].filter(Boolean).join(', '),
   count: (points: number, lights: number) =>
@@ -58,7 +57,38 @@ export const repeat = {
   tint: 'Tint',
   source: 'Source',
   notes: 'Notes',
-  photos: (count: number) => plural(count, 'photo'),
+  rebuild: 'Make a rebuild sheet',
+  madeRebuild: (name: string) =>
+    `The rebuild of ${name} is laid out. Type today’s camera, then meter the key.`,
+  report: 'Make a match report',
+  madeReport: (name: string, now: string) => `${now} is held against ${name}.`,
+  setOut: 'Work out what to set',
+  noRebuild: 'This sheet is no rebuild. One is made from a record of a set-up.',
+  notMetered: 'Nothing is metered here yet. Begin with the key.',
+  leave: (light: string) => `Leave the ${light} as it is.`,
+  up: (light: string, stops: string) => `Up with the ${light} by ${stops}`,
+  down: (light: string, stops: string) => `Down with the ${light} by ${stops}`,
+  off: (light: string) => `The ${light} off`,
+  only: (change: string) => `${change}.`,
+  either: (change: string, ways: readonly string[]) => `${change}: ${ways.join('; or ')}.`,
+  leaves: (done: string, off: string) => `${done} leaves ${off}`,
+  dim: (from: string, to: string) => `output from ${from} to ${to}`,
+  farther: (from: string, to: string) => `back from ${from} to ${to}`,
+  nearer: (from: string, to: string) => `in from ${from} to ${to}`,
+  pieces: (into: readonly string[], out: readonly string[]) =>
+    [
+      into.length > 0 ? `${into.join(' and ')} in` : '',
+      out.length > 0 ? `${out.join(' and ')} out` : '',
+    ]
+      .filter(Boolean)
+      .join(', '),
+  notReached: (off: string) => `It cannot be reached with this lamp: at best ${off}.`,
+  withLamp: (light: string) => `Goes with the ${light}.`,
+  stillOff: (point: string, off: string) => `${point} ${off}`,
+  cannot: (points: string) => `With these lamps it cannot be reached: ${points}.`,
+  nothingToDo: (tolerance: string) => `Every metered point is within ${tolerance}: nothing to set.`,
+  keyFirst: (light: string) =>
+    `What to set stands beside each point. The ${light} first, then meter again.`,
   badNumber: (label: string, text: string) => `${label}: “${text}” is no number of stops.`,
   fileNone: 'The file is no record of a set-up, so nothing was taken in.',
   fileBook: 'The file is a whole book. Open it, and save the record from there.',

@@ -1,5 +1,4 @@
 import { readFileSync } from 'node:fs';
-import { createBook } from '../../../src/book/book.ts';
 import { writingSettings } from '../../../src/book/settings.ts';
 import type { Book } from '../../../src/book/types.ts';
 import { readAddress } from '../../../src/book/look.ts';
@@ -9,9 +8,14 @@ import { readWalk } from '../../../src/files/walk.ts';
 import { fixturesIn } from '../../../src/files/photometric/shelf.ts';
 import type { Look } from '../../../src/panels/views/look.ts';
 import { recordOf, type RecordedAs } from '../../../src/repeat/record.ts';
+import { makeSheet } from '../../../src/repeat/sheet/make.ts';
+import { rebuildSheet } from '../../../src/repeat/sheet/rebuild.ts';
+import type { NewRecord } from '../../../src/book/make/records.ts';
+import { addSheet } from '../../../src/book/make/sheets.ts';
+import { readTable } from '../../../src/files/table.ts';
 import { fillWalk } from '../../../src/walk/fill.ts';
-import { planMeans, run } from '../../../templates/build.ts';
-import { readBook } from '../../../src/book/form/read.ts';
+import { buildBook, planMeans, run } from '../../../templates/build.ts';
+import { pointsSheet } from '../../../templates/key-fill-background/plan.ts';
 
 export const walk = (name: string) =>
   readFileSync(new URL(`../../support/walks/${name}.csv`, import.meta.url), 'utf8');
@@ -23,12 +27,29 @@ export const as: RecordedAs = {
   time: '14:05',
 };
 
-/** The sample book: the walks of loft and shed are taken in on its first two sheets. */
+const points = [
+  { point: 'Key side of face', meter: 'dome', lamp: ['3.2 m', '2 m', '100 %'] },
+  { point: 'Fill side of face', wanted: '-2', meter: 'dome', lamp: ['2.1 m', '1.5 m', '7 %'] },
+  { point: 'Back light on shoulder', wanted: '+1', meter: 'flat' },
+  { point: 'Canvas left', wanted: '-2', meter: 'flat' },
+  { point: 'Canvas right', wanted: '-2', meter: 'flat' },
+  { point: 'Rope bench', wanted: '-1', meter: 'flat' },
+] as const;
+
+/** A book with the walk of the loft taken in, and a sheet that has no points. */
 export function harbour() {
-  const file = new URL('../../../templates/harbour-hours/book.json', import.meta.url);
-  const read = readBook(readFileSync(file, 'utf8'));
-  if (!read.ok) throw new Error(read.reason);
-  return opened(createBook(read.document));
+  const sheet = pointsSheet({
+    name: 'Sail loft',
+    purpose: 'The reference for the interview.',
+    tolerance: 1 / 4,
+    points,
+    spots: [{ point: 'Window gap' }, { point: 'Grey card at face', wanted: '0' }],
+    colours: ['Key colour', 'Fill colour', 'Window colour'],
+  });
+  const place = opened(buildBook({ title: 'Harbour Hours', sheets: [sheet] }));
+  run(place.book, addSheet(place.document, place.means, { name: 'Notes' }));
+  place.takeWalk('Sail loft', walk('loft'));
+  return place;
 }
 
 export function opened(book: Book) {
@@ -64,6 +85,20 @@ export function opened(book: Book) {
       const { made, says } = fillWalk(document, means, idOf(sheet), read);
       run(book, made);
       return says;
+    },
+    /** The rig as a list that came from elsewhere, on a sheet of its own. */
+    takeRig(text: string) {
+      run(book, addSheet(document, means, { name: 'Rig' }));
+      const entries = (readTable(text)?.rows ?? []).flatMap((row, at) =>
+        row.map((said, column) => ({ sheet: idOf('Rig'), row: at, column, text: said })),
+      );
+      run(book, enter(document, means, entries));
+    },
+    /** Lays out the rebuild of a record, under the name that its sheet has. */
+    rebuild(record: NewRecord): string {
+      const made = makeSheet(document, means, rebuildSheet({ ...record, id: 'r' }), 'Rebuild');
+      run(book, made);
+      return document.sheets.at(-1)?.properties.name ?? '';
     },
     record(sheet: string, told: Partial<RecordedAs> = {}) {
       const made = recordOf(look, idOf(sheet), { ...as, ...told });

@@ -110,7 +110,7 @@ describe('records in a book', () => {
 
   it('cannot be made of a sheet without points, or without a reading of the key', () => {
     const { look, idOf, type } = harbour();
-    expect(recordOf(look, idOf('Sun'), as)).toEqual({ ok: false, reason: words.repeat.noPoints });
+    expect(recordOf(look, idOf('Notes'), as)).toEqual({ ok: false, reason: words.repeat.noPoints });
     type('Sail loft', 'C12', '');
     expect(recordOf(look, idOf('Sail loft'), as)).toMatchObject({ reason: words.repeat.noKey });
     type('Sail loft', 'F4', '');
