@@ -17,7 +17,12 @@ export const expected = [
   comesTo('H4', 339.9, '8200 / 2.8² · 65 % · 2^−1', 0.1),
   comesTo('M4', 6.674, '2 · 2.8 · tan 50°', 0.01),
   comesTo('H5', 68.25, '4300 / 2.1² · 7 %', 0.01),
-  comesTo('P5', 'near: less than inverse square', '2.1 m is less than 5 · √(0.6² + 0.3²) = 3.35 m'),
+  comesTo(
+    'P5',
+    'near: up to 0.1 stop less',
+    '2.1 m is less than 5 · √(0.6² + 0.3²) = 3.35 m; log2(1 + (0.671 / 4.2)²) = 0.036',
+  ),
+  comesTo('P7', 'near: up to 0.5 stop less', 'log2(1 + (1.697 / 3)²) = 0.4005, upwards'),
   comesTo('H6', 635.7, '48,000 / 4.8768² · 2^(−5/3): 16 feet are 4.8768 m', 0.1),
   comesTo('L6', 5.02, '4.8768 · √(635.7 / 600)', 0.001),
   comesTo('Q7', 'not stated', 'a frame typed in from one reading'),

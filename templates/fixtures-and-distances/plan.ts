@@ -78,7 +78,10 @@ function throwRow(row: number, planned: PlannedThrow | undefined): Record<string
     },
     holds: { typed: once(`FIXTUREFARFIELD(${cell('fixture')})`), quantity: 'length' },
     near: {
-      typed: once(`IF(${cell('distance')}<${cell('holds')},"near: less than inverse square","")`),
+      // A round face as wide as the widest measure: what is really there is off by less.
+      typed: once(
+        `IF(${cell('distance')}<${cell('holds')},"near: up to "&ROUNDUP(LOG(1+(${face}/${cell('distance')}/2)^2,2),1)&" stop less","")`,
+      ),
       quantity: 'text',
     },
     draws: {
@@ -90,7 +93,7 @@ function throwRow(row: number, planned: PlannedThrow | undefined): Record<string
 
 const notes = [
   'There: from the fixture’s own file or data sheet, facing it on its aim line, less output, scrim, diffusion and gel. Comes at: where it gives what is wanted.',
-  'Holds from: five times the lit face. Nearer than that a file promises too much; a panel typed in by hand is reckoned as the rectangle it is at any distance.',
+  'Holds from: five times the lit face. Nearer than that a file promises too much, and Near says by how much at most; a panel typed in by hand is reckoned as the rectangle it is at any distance, and Near says what the inverse square law would promise too much.',
   'Diffusion close to the lamp is a loss. A frame in front of it is a source of its own: see below, or the set plan.',
 ];
 
