@@ -2,7 +2,7 @@ import type { Outcome } from '../commands/command.ts';
 import { words } from '../words/words.ts';
 import type { Action } from './actions.ts';
 import type { ChooseHands } from './choose-hands.ts';
-import { chooseFixtures } from './choose-pick.ts';
+import { chooseFixtures, hangLoads } from './choose-pick.ts';
 import { askSolve } from './choose-solve.ts';
 import { askSweep, runAgain, turnLive } from './choose-sweep.ts';
 import type { Desk } from './desk.ts';
@@ -46,6 +46,14 @@ export function chooseActions(hands: ChooseHands): readonly Action[] {
       search: ['follow', 'freeze', 'automatic', 'sweep'],
       unavailable,
       run: withDesk((desk) => turnLive(hands, desk)),
+    },
+    {
+      id: 'choose.loads',
+      name: words.choose.packLoads,
+      group: 'sheets',
+      search: ['pack', 'power', 'breakers', 'distribute', 'balance'],
+      unavailable,
+      run: withDesk((desk) => hangLoads(hands, desk)),
     },
     {
       id: 'choose.pick',

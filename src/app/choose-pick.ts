@@ -1,9 +1,19 @@
+import { packLoads } from '../choose/pick/loads.ts';
 import { readPickSheet, writePicked } from '../choose/pick/sheet.ts';
 import { pickDialog } from '../choose/screen/pick.ts';
 import type { Outcome } from '../commands/command.ts';
 import { signal } from '../panels/kit/signals.ts';
+import { words } from '../words/words.ts';
 import { apart, failed, type ChooseHands } from './choose-hands.ts';
 import type { Desk } from './desk.ts';
+
+/** The loads of the sheet in view on its circuits, none split. */
+export function hangLoads({ means }: ChooseHands, { book, context, session }: Desk): Outcome {
+  const ground = { document: book.document, engine: context.engine, sheet: session.state.sheet };
+  const made = packLoads(ground, means);
+  const ran = made.ok ? book.run(made.transaction) : made;
+  return ran.ok ? { ok: true, say: words.choose.loadsPacked } : ran;
+}
 
 /** The cheapest set of the table of options on this sheet, written beside them. */
 export function chooseFixtures(hands: ChooseHands, desk: Desk): Outcome {

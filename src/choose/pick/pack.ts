@@ -1,7 +1,10 @@
-import type { Problem } from './problem.ts';
-
 /** Ways to hang the pieces that are tried before the programme itself must find one. */
 const most = 20_000;
+
+interface Packed {
+  readonly options: readonly { readonly amps: number }[];
+  readonly circuits: readonly { readonly amps: number }[];
+}
 
 interface Piece {
   readonly option: number;
@@ -9,11 +12,12 @@ interface Piece {
 }
 
 /**
- * Hangs whole fixtures on circuits, the largest first: how many of each option on each circuit.
+ * Hangs whole fixtures on circuits, the largest first and where most is free, so that the load is
+ * spread: how many of each option on each circuit.
  * `undefined` where no way was found among those tried.
  */
 export function pack(
-  { options, circuits }: Pick<Problem, 'options' | 'circuits'>,
+  { options, circuits }: Packed,
   counts: readonly number[],
 ): readonly (readonly number[])[] | undefined {
   const pieces = counts
@@ -32,7 +36,7 @@ export function pack(
     const { option, amps } = piece;
     const line = hung[option] ?? [];
     const same = new Set<number>();
-    for (const [circuit, room] of free.entries()) {
+    for (const [circuit, room] of [...free.entries()].toSorted((a, b) => b[1] - a[1])) {
       // Circuits with as much room are alike: one of them stands for all.
       if (room < amps - slack || same.has(room)) continue;
       same.add(room);

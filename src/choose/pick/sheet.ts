@@ -1,12 +1,10 @@
-import { isError } from '../../../functions/values.ts';
-import { addressAt, cellAtSpot } from '../../book/look.ts';
 import { enter, type Entry } from '../../book/make/enter.ts';
 import type { Made } from '../../book/make/made.ts';
 import type { Document, Id, Means, Refusal } from '../../book/types.ts';
-import type { Engine } from '../../engine/types.ts';
 import { words } from '../../words/words.ts';
 import type { Picked } from './pick.ts';
 import type { Option, Pick as Chosen, Problem } from './problem.ts';
+import { firstRow, reach, readers, Unread, type Ground } from './read.ts';
 import { obstacleInWords, outcomeInWords } from './said.ts';
 
 /** By these words the parts of the sheet are found; the template sets them. */
@@ -31,9 +29,6 @@ type Caption = keyof typeof captions;
 
 /** Rows between the captions and the first option: wanted, what it comes to, how far off. */
 const rowsOfPoints = 3;
-/** As far as anyone looks for a table. */
-const reach = { rows: 400, columns: 60 } as const;
-
 export interface PickSheet {
   readonly problem: Problem;
   /** Row of each option, in their order. */
@@ -41,12 +36,6 @@ export interface PickSheet {
   readonly columns: ReadonlyMap<Caption, number>;
   readonly circuits: { readonly rows: readonly number[]; readonly hangs: number | undefined };
   readonly outcome: { readonly row: number; readonly column: number } | undefined;
-}
-
-interface Ground {
-  readonly document: Document;
-  readonly engine: Pick<Engine, 'valueOf'>;
-  readonly sheet: Id;
 }
 
 const refused = (reason: string): Refusal => ({ ok: false, reason });
@@ -141,28 +130,6 @@ export function readPickSheet(ground: Ground): ({ readonly ok: true } & PickShee
 }
 
 const needed = ['take', 'output', 'available', 'cost', 'current', 'dims'] as const;
-
-function firstRow(matches: (row: number) => boolean): number | undefined {
-  for (let row = 0; row < reach.rows; row += 1) if (matches(row)) return row;
-  return undefined;
-}
-
-/** A cell that is needed holds an error or waits: its own sentence is the reason. */
-class Unread extends Error {}
-
-function readers({ document, engine, sheet }: Ground) {
-  return {
-    text(row: number, column: number): string {
-      const content = cellAtSpot(document, { sheet, row, column })?.content;
-      return content?.kind === 'text' ? content.text.trim() : '';
-    },
-    number(row: number, column: number): number | undefined {
-      const value = engine.valueOf({ sheet, row, column });
-      if (isError(value)) throw new Unread(`${addressAt({ row, column })}: ${value.message}`);
-      return typeof value === 'number' ? value : undefined;
-    },
-  };
-}
 
 /** Writes what was chosen into the sheet, or why nothing can be: one step for undo. */
 export function writePicked(

@@ -66,6 +66,12 @@ export const choose = {
   badCount: 'In how many: a whole number from 2 on.',
   sameBounds: 'The bounds must be two different numbers.',
   byTwo: (one: string, down: string, across: string) => `${one}: ${down} down, ${across} across`,
+  packLoads: 'Hang the loads on the circuits',
+  loadsPacked: 'Every load hangs on a circuit that carries it.',
+  noLoads: (caption: string) =>
+    `This sheet has no circuits and loads to be hung on them: ${caption} was not found.`,
+  loadsLack: (loads: string, free: string) =>
+    `The circuits do not carry it: ${loads} A are to be hung, ${free} A are free. Take less, or give fixtures that may hang apart a row each.`,
   pick: 'Choose the fixtures',
   picking: 'Trying sets of fixtures',
   noTable: (caption: string) =>
