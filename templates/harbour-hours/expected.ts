@@ -10,7 +10,11 @@ export interface Expected {
     | 'Fixtures and distances'
     | 'Set plan'
     | 'Backdrop'
-    | 'Marks';
+    | 'Marks'
+    | 'Power'
+    | 'Compare'
+    | 'Choosing'
+    | 'Hire';
   readonly cell: string;
   readonly value: number | string;
   /** How far off a number may be: what was rounded on paper. */
@@ -127,6 +131,17 @@ export const expected: readonly Expected[] = [
   ),
   on('Backdrop', 'J16', 'even enough', '0.7 stop, and one is allowed'),
   on('Marks', 'J12', 0, 'the first mark is the reference'),
+  on('Power', 'B5', '8.1 A free', '12.8 A less two panels and what the house draws'),
+  on('Compare', 'B2', 170, 'f/2.8 at ISO 800 and 1/50 s: 8 · 340 · 50 / 800'),
+  on('Compare', 'B12', 'enough', '255 lx where 170 are wanted'),
+  on('Choosing', 'M8', 42.5, 'two stops under the key'),
+  on(
+    'Hire',
+    'C35',
+    0.8 * (16 + 16 + 10) - 400 / (230 * 0.9) - 150 / (230 * 0.6),
+    'breakers of the loft, 80 % of each, less what the house draws',
+    1e-9,
+  ),
 ];
 
 /** Cells that wait, and for what. */

@@ -8,6 +8,7 @@ import { keyRow } from '../key-fill-background/rows.ts';
 import { harbour, sunSheet } from '../sun/plan.ts';
 import { dimmingSheet } from '../tungsten-dimming/plan.ts';
 import { shelve } from '../shelve.ts';
+import { orderSheets } from './order.ts';
 import { rigSheets } from './rig.ts';
 import { tones } from './tones.ts';
 import { loft, shed } from './walks.ts';
@@ -72,6 +73,7 @@ const sheets = [
   sunSheet({ ...harbour, date: '2026-09-23' }),
   tones,
   ...rigSheets,
+  ...orderSheets,
 ];
 
 /** The sample book: both places planned, and the walks of both taken in as they were written. */

@@ -70,7 +70,7 @@ export const hireSheet = (planned: PlannedHires): PlannedSheet => ({
     E1: words('Budget'),
     F1: choice(planned.budget, 'money'),
     A2: words('Mains'),
-    B2: { ...choice('230 V', 'voltage'), align: 'left' },
+    B2: choice('230 V', 'voltage'),
     A3: words('Hire'),
     B3: { typed: `=SUM(${down('cost')})`, quantity: 'money' },
     C3: words('Insurance'),

@@ -139,11 +139,11 @@ describe('the hand-over of the sail loft', () => {
   });
 });
 
-test('only sheets with points can be handed over, in the order of the contents', () => {
+test('only sheets with points or compared options can be handed over, in the order of the contents', () => {
   expect(sheetsToHandOver(look()).map(({ title }) => title)).toEqual(
     book.document.sheets
       .map(({ properties }) => properties.title)
-      .filter((title) => ['Sail loft', 'Boat shed', 'Reflected survey'].includes(title)),
+      .filter((title) => ['Sail loft', 'Boat shed', 'Reflected survey', 'Compare'].includes(title)),
   );
 });
 
