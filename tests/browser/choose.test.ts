@@ -100,12 +100,12 @@ describe('sweep a cell over values', () => {
     await page.getByRole('heading', { name: 'Sweep of Distance', level: 1 }).waitFor();
     expect(await sheet.read('A1')).toBe('live');
     await expect.poll(() => sheet.read('C4')).toContain('800');
-    await page.getByText('Light: 800 lx at 2 m, 200 lx at 4 m.').waitFor();
+    await page.getByText('Light: 800 lx at 2 m, 200 lx at 4 m.').waitFor({ state: 'attached' });
     await show('Sheet 1');
     await sheet.type('B2', '=INVERSESQUARE(1600,2,B1)');
     await show('Sweep of Distance');
     await expect.poll(() => sheet.read('C4')).toContain('1600');
-    await page.getByText('Light: 1600 lx at 2 m, 400 lx at 4 m.').waitFor();
+    await page.getByText('Light: 1600 lx at 2 m, 400 lx at 4 m.').waitFor({ state: 'attached' });
     await page.keyboard.press('Control+z');
     await show('Sweep of Distance');
     await expect.poll(() => sheet.read('C4')).toContain('800');
