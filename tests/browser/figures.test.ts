@@ -1,8 +1,8 @@
-import { readFile } from 'node:fs/promises';
 import AxeBuilder from '@axe-core/playwright';
 import type { Locator, Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
 import { openApp, type OpenOptions } from '../support/browser.ts';
+import { choose, figureCalled, menuOf, printedFigures, savedFigure } from '../support/figures.ts';
 import { begin, type SheetHand } from '../support/sheet.ts';
 
 /** The sample book with its figures unfolded over the whole page or under the grid. */
@@ -11,22 +11,11 @@ async function openLoft(how: 'open' | 'tall', options: OpenOptions = {}) {
   await page.evaluate((stand) => localStorage.setItem('halfstop-figures', stand), how);
   await page.reload();
   const sheet = await begin(page, 'sample book');
-  await figure(page, 'Points against the key side').locator('svg[role=img]').waitFor();
+  await figureCalled(page, 'Points against the key side').locator('svg[role=img]').waitFor();
   return { page, sheet };
 }
 
-const figure = (page: Page, title: string): Locator =>
-  page.locator('.figure', { has: page.getByRole('heading', { name: title }) });
-
 const lead = (one: Locator) => one.locator('figcaption p');
-
-const menuOf = (page: Page, title: string) =>
-  page.getByRole('button', { name: `Menu of ${title}`, exact: true });
-
-async function choose(page: Page, title: string, item: string): Promise<void> {
-  await menuOf(page, title).click();
-  await page.getByRole('menuitem', { name: item }).click();
-}
 
 /** Makes the depth of the fill light a figure of the rope bench, by keyboard. */
 async function addFalloff(page: Page, sheet: SheetHand): Promise<void> {
@@ -42,7 +31,7 @@ async function addFalloff(page: Page, sheet: SheetHand): Promise<void> {
 describe('figures of the sample book', () => {
   test('follow a reading at once, and undo', async () => {
     const { page, sheet } = await openLoft('open', { viewport: { width: 1280, height: 1000 } });
-    const said = lead(figure(page, 'Points against the key side'));
+    const said = lead(figureCalled(page, 'Points against the key side'));
     expect((await said.innerText()).replace(/\s+/g, ' ')).toContain('3 of 6 agree; Fill side');
     await sheet.type('C13', 'f/1.4');
     await expect.poll(() => said.innerText()).toContain('4 of 6 agree');
@@ -53,7 +42,7 @@ describe('figures of the sample book', () => {
   test('are added from the selection, changed, moved and removed, and each can be undone', async () => {
     const { page, sheet } = await openLoft('open', { viewport: { width: 1280, height: 1000 } });
     await addFalloff(page, sheet);
-    const added = figure(page, 'Fill, by the law alone');
+    const added = figureCalled(page, 'Fill, by the law alone');
     await added.locator('svg[role=img]').waitFor();
     // 2.1 m · 2^(∓1/8): the sheet allows a quarter stop.
     expect((await lead(added).innerText()).replace(/\s+/g, ' ')).toBe(
@@ -93,57 +82,16 @@ describe('figures of the sample book', () => {
 
   test('are saved as a drawing and as a picture twice as fine', async () => {
     const { page } = await openLoft('tall');
-    const title = 'Points against the key side';
-    const save = async (item: string) => {
-      const waiting = page.waitForEvent('download');
-      await choose(page, title, item);
-      const download = await waiting;
-      return { name: download.suggestedFilename(), bytes: await readFile(await download.path()) };
-    };
-    const svg = await save('Save as a drawing');
-    expect(svg.name).toBe(`${title}.svg`);
-    const text = svg.bytes.toString('utf8');
+    const text = await savedFigure(page, 'Points against the key side');
     expect(text).toContain('Canvas right');
     expect(text).toContain('1 2/3 stops below key');
-    expect(text).not.toContain('var(');
-    const root = await page.evaluate(
-      (svg) => new DOMParser().parseFromString(svg, 'image/svg+xml').documentElement.tagName,
-      text,
-    );
-    expect(root).toBe('svg');
-    const width = Number(/ width="(\d+)"/.exec(text)?.[1]);
-    const png = await save('Save as a picture');
-    expect(png.name).toBe(`${title}.png`);
-    // PNG: the width stands in bytes 16 to 19 of the header.
-    expect(png.bytes.subarray(1, 4).toString('latin1')).toBe('PNG');
-    expect(png.bytes.readUInt32BE(16)).toBe(2 * width);
   });
 
   test('are printed under the sheet in black, though they are folded away', async () => {
     const { page } = await openLoft('open');
     await page.getByRole('button', { name: 'Figures 3' }).click();
-    await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
-    await page.emulateMedia({ media: 'print', colorScheme: 'dark' });
-    const printed = await page.evaluate(() =>
-      // Those on the screen stay behind the page that is printed.
-      Array.from(document.querySelectorAll<SVGElement>('.figure > svg'))
-        .filter((svg) => svg.checkVisibility())
-        .map((svg) => ({
-          width: svg.getBoundingClientRect().width,
-          paints: [...svg.querySelectorAll('text')].map((text) => getComputedStyle(text).fill),
-          shapes: svg.querySelectorAll('.point path').length,
-        })),
-    );
-    await page.evaluate(() => dispatchEvent(new Event('afterprint')));
+    const printed = await printedFigures(page);
     expect(printed).toHaveLength(3);
-    for (const { width, paints } of printed) {
-      expect(width).toBeGreaterThan(300);
-      for (const paint of paints) {
-        const [r = 0, g = 0, b = 0] = (paint.match(/\d+/g) ?? []).map(Number);
-        expect(Math.max(r, g, b) - Math.min(r, g, b), paint).toBe(0);
-        expect(Math.max(r, g, b), paint).toBeLessThan(0x60);
-      }
-    }
     expect(printed[0]?.shapes).toBeGreaterThan(6);
   });
 
@@ -161,7 +109,7 @@ describe('figures of the sample book', () => {
 
   test('switching units switches them', async () => {
     const { page } = await openLoft('tall');
-    const throwOf = figure(page, 'Fill light along its throw');
+    const throwOf = figureCalled(page, 'Fill light along its throw');
     expect(await throwOf.locator('svg[role=img]').textContent()).toContain('lx');
     await page.click('.switches label >> text=fc');
     await expect.poll(() => throwOf.locator('svg[role=img]').textContent()).toContain('fc');

@@ -2,7 +2,8 @@ import AxeBuilder from '@axe-core/playwright';
 import type { Locator, Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
 import { openApp } from '../support/browser.ts';
-import { openSet } from '../support/set.ts';
+import { printedFigures, savedFigure } from '../support/figures.ts';
+import { addFigure, openSet } from '../support/set.ts';
 
 const hand = (page: Page, name: string): Locator => page.getByRole('slider', { name, exact: true });
 
@@ -136,4 +137,28 @@ describe('the section of the set', () => {
       .toBe('x −3.2 m, z 2.5 m');
     expect(await cells(page, sheet, ['B4', 'C4', 'D4'])).toEqual(['-3.2', '3.4', '2.5']);
   });
+});
+
+test('polar, evenness and falloff come from cells too; each is saved both ways and printed in black', async () => {
+  const { page } = await openApp({ viewport: { width: 1280, height: 1000 } });
+  const sheet = await openSet(page, /Plan of the set/);
+  await page.getByRole('button', { name: 'Figures over the whole page' }).click();
+  await sheet.paste('L1', '84 lx\t92 lx\t88 lx\n80 lx\t90 lx\t85 lx\n71 lx\t78 lx\t74 lx');
+  await sheet.type('L5', '3 m');
+  await addFigure(page, /Section of the set/);
+  await addFigure(page, /Polar intensity/, { Fixture: 'A4' });
+  await addFigure(page, /Evenness/, { Readings: 'L1:N3' });
+  await addFigure(page, /Falloff/, { 'Distance of the mark': 'L5', Fixture: 'A4' });
+  await page.getByRole('button', { name: 'Figures over the whole page' }).click();
+  expect(await page.locator('.figure h3').allInnerTexts()).toHaveLength(5);
+  for (const [title, says] of [
+    ['Plan of the set', 'Rope bench'],
+    ['Section of the set', 'Rope bench'],
+    ['Polar intensity of a fixture', 'beam 10°'],
+    ['Evenness of an area', '92'],
+    // 48,000 cd / 3² m².
+    ['Falloff with distance', 'At the mark, 3 m away, it gives 5333 lx.'],
+  ] as const)
+    expect(await savedFigure(page, title), title).toContain(says);
+  expect(await printedFigures(page)).toHaveLength(5);
 });

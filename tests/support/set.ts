@@ -28,11 +28,22 @@ export async function openSet(page: Page, kind: RegExp): Promise<SheetHand> {
   await find(page, 'Add a sheet');
   await page.getByRole('button', { name: /^Blank/ }).click();
   await sheet.paste('A1', rigAndPoints);
-  await find(page, 'Add a figure');
-  await page.getByRole('radio', { name: kind }).check();
-  await page.getByRole('button', { name: 'Add the figure' }).click();
+  await addFigure(page, kind);
   await page.locator('.figure svg[role=img]').waitFor();
   return sheet;
+}
+
+/** A figure by the dialog: of the cells that it finds itself, or of those that are written. */
+export async function addFigure(
+  page: Page,
+  kind: RegExp,
+  cells: Readonly<Record<string, string>> = {},
+): Promise<void> {
+  await find(page, 'Add a figure');
+  await page.getByRole('radio', { name: kind }).check();
+  for (const [input, address] of Object.entries(cells))
+    await page.getByRole('textbox', { name: input, exact: true }).fill(address);
+  await page.getByRole('button', { name: 'Add the figure', exact: true }).click();
 }
 
 async function find(page: Page, command: string): Promise<void> {
