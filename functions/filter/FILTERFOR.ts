@@ -29,7 +29,7 @@ export default define({
   result: 'text',
   alike: ['FILTERSHIFT', 'FILTERTINT', 'FILTERLOSS', 'MATCHLOSS', 'MIREDSHIFT'],
   limits:
-    'Shifts in mired and in Duv are taken to add, which holds for smooth spectra near the light that the book was made for; with gaps in the spectrum meter again. One piece, or one that mostly warms or cools with one that mostly adds green or magenta; a piece that brings it nearer by less than 0.0011 in u′v′ stays off.',
+    'Shifts in mired and in Duv are taken to add, which holds for smooth spectra near the light that the book was made for; with gaps in the spectrum meter again. One piece, or one that mostly warms or cools with one that mostly adds green or magenta; an orange never goes on what is not too blue, nor a magenta on what is not too green; a piece that brings it nearer by less than 0.0011 in u′v′ stays off.',
   sources: [
     { from: 'mired tables', at: 'shifts add to the mired value' },
     { from: 'CIE 15', at: '8.1, distance in the CIE 1976 diagram (clause from memory)' },

@@ -45,15 +45,33 @@ export function nearestPieces(
     const { u, v } = primeOf(after);
     return Math.hypot(u - goal.u, v - goal.v);
   };
+  const helps = helping(light, wanted);
   const tints = kit.filter((piece) => !shifts(piece));
   const singles = kit.map((piece) => [piece]);
   const pairs = kit.filter(shifts).flatMap((one) => tints.map((other) => [one, other]));
   let best: Candidate = { pieces: [], away: away([]) };
   for (const choices of [singles, pairs]) {
-    const next = nearest(choices.map((pieces) => ({ pieces, away: away(pieces) })));
+    const next = nearest(choices.filter(helps).map((pieces) => ({ pieces, away: away(pieces) })));
     if (next && next.away < best.away - worth) best = next;
   }
   return best.pieces;
+}
+
+/**
+ * Whether each piece brings nearer what it is for: no magenta goes on a light that is not too green,
+ * although far from the white along the locus even that can be the shorter way in the diagram.
+ */
+function helping(light: Tinted, wanted: Tinted): (pieces: readonly Piece[]) => boolean {
+  const mired = 1e6 / light.kelvin - 1e6 / wanted.kelvin;
+  return (pieces) => {
+    const others = pieces.filter(shifts).reduce((sum, piece) => sum + piece.duv, 0);
+    const duv = light.duv - wanted.duv + others;
+    return pieces.every((piece) =>
+      shifts(piece)
+        ? Math.abs(mired + piece.mired) < Math.abs(mired)
+        : Math.abs(duv + piece.duv) < Math.abs(duv),
+    );
+  };
 }
 
 interface Candidate {

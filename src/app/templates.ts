@@ -49,6 +49,11 @@ export const templates: readonly TemplateEntry[] = [
     purpose: words.templates.marksHelp,
   },
   {
+    id: 'match',
+    title: words.templates.match,
+    purpose: words.templates.matchHelp,
+  },
+  {
     id: 'power',
     title: words.templates.power,
     purpose: words.templates.powerHelp,

@@ -1,4 +1,5 @@
 import type { FigureKind } from './figure.ts';
+import { chromaticity } from './kinds/chromaticity.ts';
 import { cost } from './kinds/cost.ts';
 import { evenness } from './kinds/evenness.ts';
 import { falloff } from './kinds/falloff.ts';
@@ -22,6 +23,7 @@ export const figureKinds: readonly FigureKind[] = [
   rendering,
   cost,
   over,
+  chromaticity,
 ];
 
 export const kindOf = (name: string): FigureKind | undefined =>

@@ -6,6 +6,7 @@ import { book } from './english/book.ts';
 import { bookFile } from './english/bookFile.ts';
 import { check } from './english/check.ts';
 import { choose } from './english/choose.ts';
+import { chromaticity } from './english/chromaticity.ts';
 import { commandLine } from './english/commandLine.ts';
 import { commands } from './english/commands.ts';
 import { comparison } from './english/comparison.ts';
@@ -66,6 +67,7 @@ export const english = {
   bookFile,
   check,
   choose,
+  chromaticity,
   commandLine,
   commands,
   comparison,

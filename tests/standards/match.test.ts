@@ -1,7 +1,15 @@
 import { describe, expect, it } from 'vitest';
 import { call } from '../../functions/call.ts';
 import { byName } from '../../functions/index.ts';
-import type { Argument } from '../../functions/values.ts';
+import { isError, type Argument } from '../../functions/values.ts';
+import { readAddress } from '../../src/book/look.ts';
+import { connectEngine } from '../../src/engine/index.ts';
+import { buildBook } from '../../templates/build.ts';
+import { expected } from '../../templates/match/expected.ts';
+import { loftMatch } from '../../templates/match/loft.ts';
+import { matchSheet } from '../../templates/match/plan.ts';
+import { comesToWhatItSays } from '../support/comes.ts';
+import { openFilled } from '../support/filled.ts';
 import { settings } from '../unit/functions/support/settings.ts';
 
 const the = (name: string, ...given: readonly Argument[]) => {
@@ -57,4 +65,121 @@ describe('two lights mixed by their tristimulus values (CIE 15)', () => {
     const share = the('MIXSHARE', x1, y1, x2, y2, X / sum, (one + two) / sum);
     expect(share).toBeCloseTo(two / (one + two), 9);
   });
+});
+
+describe('the sheet as it opens, filled by somebody new to it', () => {
+  it('waits quietly for each reading, by the name of its cell', () => {
+    const { valueOf, errors } = openFilled('match');
+    expect(valueOf('K10')).toMatchObject({ waiting: true, message: 'waiting for kelvin (D10)' });
+    expect(valueOf('B4')).toMatchObject({ waiting: true });
+    expect(errors()).toEqual([]);
+  });
+
+  it('6900 K at a 3200 K camera: 10⁶ / 6900 is 144.9 mired, 168 from 312.5', () => {
+    const { type, valueOf } = openFilled('match');
+    type('D10', '6900 K');
+    expect(valueOf('K10')).toBe('168 mired too blue');
+    expect(valueOf('O10')).toBe('Full orange');
+    // The kit of somebody else: 159 mired and 0.7 stop.
+    type('B39', '159');
+    type('D39', '0.7');
+    expect(valueOf('L10')).toBe(
+      '6900 K at a 3200 K camera: 168 mired too blue; full orange leaves 9 mired and costs about 3/4 stop',
+    );
+  });
+
+  it('x and y go before kelvin: illuminant A is a lamp of 2856 K (CIE 15)', () => {
+    const { type, valueOf } = openFilled('match');
+    type('D10', '6900 K');
+    type('F10', '0.44758');
+    type('G10', '0.40745');
+    expect(Math.abs(Number(valueOf('Z10')) - 2856)).toBeLessThan(2);
+    expect(valueOf('K10')).toBe('38 mired too warm');
+  });
+
+  it('what is taken instead is counted, a piece that is not in the kit is named', () => {
+    const { type, valueOf } = openFilled('match');
+    type('D10', '6900 K');
+    type('H10', '400 lx');
+    type('N10', 'half orange + quarter magenta');
+    expect(valueOf('R10')).toBeCloseTo(80 - 167.572, 2);
+    // 0.45 and 0.25: 400 / 2^0.7.
+    expect(Number(valueOf('V10'))).toBeCloseTo(246.2, 1);
+    type('N10', 'rose');
+    expect(valueOf('U10')).toMatchObject({ message: 'FILTERLOSS: “rose” is not in the kit.' });
+  });
+
+  it('all that agree are left, and the balance has nothing to gain', () => {
+    const { type, valueOf } = openFilled('match');
+    for (const cell of ['D10', 'D11', 'D12']) type(cell, '3200 K');
+    expect(valueOf('B4')).toBe('Leave Key, Window, Practical.');
+    expect(valueOf('B5')).toBe('The white wanted costs least: all lose 0 stop together.');
+  });
+
+  it('the least loss first; the camera balanced to what lies between loses less', () => {
+    const { type, valueOf } = openFilled('match');
+    type('D10', '5600 K');
+    type('D11', '5600 K');
+    type('D12', '4300 K');
+    // 312.5 − 178.6 = 133.9 and 312.5 − 232.6 = 79.9 mired: a full (160) for each of two, a half (80).
+    expect(valueOf('B4')).toBe(
+      'Correct Practical (half orange, 1/2 stop), then Key (full orange, 3/4 stop), then Window (full orange, 3/4 stop).',
+    );
+    // 232.6 − 178.6 = 54 mired: a quarter (40, 1/4 stop) for each of two leaves 14, a half would leave 26.
+    expect(valueOf('B5')).toBe(
+      'It costs less to leave Practical and balance the camera to it, 4300 K: all lose 1/2 stop together; at the white wanted 2 stops.',
+    );
+  });
+
+  it('two channels: the mix is set, and no setting between comes nearer', () => {
+    const { type, valueOf, evaluate } = openFilled('match');
+    for (const [cell, text] of [
+      ['D19', '2700 K'],
+      ['H19', '800 lx'],
+      ['D20', '6500 K'],
+      ['H20', '1000 lx'],
+      ['B1', '4300 K'],
+    ] as const)
+      type(cell, text);
+    const [warm, cool] = [Number(valueOf('F23')), Number(valueOf('G23'))];
+    expect(Math.max(warm, cool)).toBe(1);
+    // Levels add.
+    expect(Number(valueOf('H23'))).toBeCloseTo(800 * warm + 1000 * cool, 6);
+    const away = (share: number) => {
+      const [a, b] = [`${1 - share}/J19`, `${share}/J20`];
+      const [x, y] = [`((${a}*I19+${b}*I20)/(${a}+${b}))`, `(1/(${a}+${b}))`];
+      return Number(evaluate(`COLOURDIFFERENCE(${x},${y},F1,G1)`));
+    };
+    const share = Number(valueOf('P23'));
+    expect(Number(valueOf('T23'))).toBeCloseTo(away(share), 9);
+    for (const other of [share - 0.02, share + 0.02])
+      expect(away(other)).toBeGreaterThan(away(share));
+  });
+});
+
+/** The sail loft as it stands, with its engine. */
+function openLoft() {
+  const book = buildBook({ title: 'Sail loft', sheets: [matchSheet(loftMatch)] });
+  const engine = connectEngine(book);
+  const [sheet] = book.document.sheets;
+  if (!sheet) throw new Error('There is no sheet.');
+  const valueAt = (row: number, column: number) => engine.valueOf({ sheet: sheet.id, row, column });
+  return {
+    valueOf: (cell: string) => {
+      const at = readAddress(cell);
+      if (!at) throw new Error(cell);
+      return valueAt(at.row, at.column);
+    },
+    errors: () =>
+      sheet.rows.ids.flatMap((_, row) =>
+        sheet.columns.ids.flatMap((__, column) => {
+          const value = valueAt(row, column);
+          return isError(value) && !value.quiet ? [value.message] : [];
+        }),
+      ),
+  };
+}
+
+describe('the sail loft, filled in', () => {
+  comesToWhatItSays(openLoft(), expected);
 });

@@ -21,6 +21,9 @@ export const templates = {
     'How evenly a backdrop or a screen is lit: highest, lowest, mean, and spread in stops.',
   marks: 'Marks',
   marksHelp: 'What an actor gets on each mark of a move, how soft it is, and how deep it holds.',
+  match: 'Match',
+  matchHelp:
+    'How far each source is off the white, what of the kit brings it there, what it costs.',
   power: 'Power',
   powerHelp: 'What is plugged in where, and whether circuits, leads and supply carry it.',
   compare: 'Compare',

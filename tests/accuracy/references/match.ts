@@ -55,9 +55,20 @@ function nearest(from: Light, to: Light, kit: readonly Piece[]): readonly Piece[
     const [u, v] = prime([1e6 / mired, duv]);
     return Math.hypot(u - goal[0], v - goal[1]);
   };
+  /** Each brings nearer what it is for. */
+  const sensible = (pieces: readonly Piece[]): boolean => {
+    const off = 1e6 / from[0] - 1e6 / to[0];
+    const carried = pieces.reduce((sum, piece) => sum + (isTint(piece) ? 0 : piece[2]), 0);
+    const tint = from[1] - to[1] + carried;
+    return pieces.every((piece) =>
+      isTint(piece) ? (tint + piece[2]) ** 2 < tint ** 2 : (off + piece[1]) ** 2 < off ** 2,
+    );
+  };
   const isTint = ([, mired, duv]: Piece) => Math.abs(duv) / 0.003 > Math.abs(mired) / 10;
   const least = (sets: readonly (readonly Piece[])[]) =>
-    sets.reduce((best, next) => (away(next) < away(best) ? next : best));
+    sets
+      .filter(sensible)
+      .reduce<readonly Piece[]>((best, next) => (away(next) < away(best) ? next : best), []);
   const one = least(kit.map((piece) => [piece]));
   const two = least(
     kit.flatMap((a) => kit.filter((b) => !isTint(a) && isTint(b)).map((b) => [a, b])),

@@ -109,6 +109,14 @@ describe('the nearest pieces', () => {
     expect(names({ kelvin: 5000, duv: 0.01 }, tungsten, kit)).toEqual(['orange', 'pink']);
   });
 
+  it('a magenta never goes on what is not too green, however far the orange leaves it', () => {
+    const kit = [piece('weak orange', 30, 0), piece('pink', 0, -0.016)];
+    expect(names({ kelvin: 6900, duv: 0.002 }, { kelvin: 2400, duv: 0 }, kit)).toEqual([
+      'weak orange',
+    ]);
+    expect(names({ kelvin: 2400, duv: 0 }, { kelvin: 6900, duv: 0.002 }, kit)).toEqual([]);
+  });
+
   it('a blue that would pass the end of all colour temperatures is not taken', () => {
     expect(names({ kelvin: 20_000, duv: 0 }, daylight, [piece('blue', -60, 0)])).toEqual([]);
   });
