@@ -113,6 +113,11 @@ export function startApp(root: HTMLElement): void {
   const files = createFileDoor({
     ...shelf,
     tell,
+    async toShelves(files) {
+      if (!desk.value) return [];
+      const { takeOntoShelves } = await import('../panels/shelf/door.ts');
+      return takeOntoShelves(files, workbook);
+    },
     other: (file) => importFile(exchanging, file),
   });
   const actions: readonly Action[] = [

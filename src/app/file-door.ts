@@ -37,6 +37,8 @@ export interface FileDoorMeans {
   tell(outcome: Outcome): void;
   /** Reads the list of books anew. */
   list(): Promise<void>;
+  /** Takes in what belongs on a shelf of the open book; true for each file that was. */
+  toShelves(files: readonly File[]): Promise<readonly boolean[]>;
   /** Takes in a file of another program. */
   other(file: File): Promise<Outcome>;
 }
@@ -73,7 +75,8 @@ export function createFileDoor(means: FileDoorMeans): FileDoor {
   };
   const openDropped = async (files: readonly Came[]): Promise<Outcome> => {
     let outcome: Outcome = ok;
-    for (const came of files) {
+    const shelved = await means.toShelves(files.map(({ file }) => file));
+    for (const came of files.filter((_, index) => shelved[index] !== true)) {
       outcome = await openOne(came);
       if (!outcome.ok) return { ok: false, reason: `${came.file.name}: ${outcome.reason}` };
     }

@@ -28,6 +28,7 @@ const kept = [
   'Harbour Hours', // the title of the sample book
   'key_side', // a name in a book, as an example
   'FIXTURELUX("Key", 3)', // a formula, as an example
+  'SPECTRUMCRI("Key")', // the same
   'FSTOPS', // a function, as the reference names its page
   'xlsx', // a form of files, and so the next three
   'ods',
@@ -120,6 +121,7 @@ const dialogs = [
   'Versions of this book',
   'Add a figure',
   'Fixtures',
+  'Spectra',
   'Export',
 ];
 

@@ -22,7 +22,9 @@ export function spectraDialog(workbook: Workbook, files: readonly File[] = []): 
     keep(spectra) {
       const before = new Set(workbook.spectra.value.map(({ id }) => id));
       const kept = workbook.run(verbs.addSpectra, { spectra });
-      shown.value = workbook.spectra.value.find(({ id }) => !before.has(id))?.id ?? shown.value;
+      const fresh = workbook.spectra.value.filter(({ id }) => !before.has(id));
+      const light = fresh.find(({ kind }) => kind !== 'transmission') ?? fresh[0];
+      shown.value = light?.id ?? shown.value;
       return kept;
     },
     said,

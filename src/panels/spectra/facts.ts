@@ -7,6 +7,7 @@ import { lightOf, through } from '../../../functions/spectrum/light.ts';
 import { daylightCurve, planckCurve } from '../../../functions/spectrum/reference.ts';
 import { reportOf } from '../../../functions/spectrum/report.ts';
 import type { Spectrum } from '../../../functions/spectrum/spectrum.ts';
+import { stopsInWords } from '../../../functions/stops/verdictWords.ts';
 import { isError, type FunctionError } from '../../../functions/values.ts';
 import type { Fact } from '../workbook.ts';
 import { words } from '../../words/words.ts';
@@ -77,7 +78,7 @@ export function factsOf(
     index(said.tlci, consistency),
     fact(said.peak, said.nanometres(writeNumber(peak, writing))),
     ...(lux === undefined ? [] : [fact(said.level, write('illuminance', lux))]),
-    ...(filter ? [fact(said.takes, write('stops', loss))] : []),
+    ...(filter ? [fact(said.takes, stopsInWords(loss))] : []),
   ];
   const reasons = [nearest, rendering, similarity, consistency].flatMap((value) =>
     isError(value) ? [value.message] : [],
@@ -118,7 +119,7 @@ export function filterFacts(
     if (!(behind.tristimulus.Y > 0)) return { label, text: said.nothingThrough };
     const { nearest } = reportOf(name, behind);
     const loss = Math.log2(lightOf(light).tristimulus.Y / behind.tristimulus.Y);
-    const stops = writeForPeople('stops', loss, writing);
+    const stops = stopsInWords(loss);
     const text = isError(nearest)
       ? said.loses(stops)
       : said.becomes(

@@ -7,6 +7,7 @@ import { spectrumOf } from '../../files/spectra/shelf.ts';
 import type { Signal } from '../kit/signals.ts';
 import { written } from '../kit/written.ts';
 import type { Workbook } from '../workbook.ts';
+import { spectrumFigures } from './drawn.ts';
 import { factsOf, filterFacts } from './facts.ts';
 import { words } from '../../words/words.ts';
 
@@ -46,6 +47,7 @@ export function spectrumReport(
           </div>`,
       )}
     </dl>
+    ${spectrumFigures(items, { spectrum: name, filter: before?.name ?? '' }, isFilter, workbook)}
     ${[...sentences, ...notes].map((sentence) => html`<p class="faint">${sentence}</p>`)}
   </section>`;
 }

@@ -52,6 +52,7 @@ export const spectraList = {
   loses: (stops: string) => `takes ${stops}, and leaves no white`,
   becomes: (kelvin: string, duv: string, stops: string) =>
     `makes ${kelvin}, Duv ${duv}; takes ${stops}`,
+  titled: (figure: string, spectrum: string) => `${spectrum}: ${figure}`,
   toSheet: 'Put on the sheet',
   figureTo: (figure: string) => `Put ${figure} on the sheet`,
   onSheet: 'The figure stands under the sheet in view.',
