@@ -26,6 +26,11 @@ export function isWritten({ text, verdict }: CellPicture): boolean {
   return text !== '' || verdict !== undefined;
 }
 
+/** Whether words that run on stop before it: the mark of what a cell is for would be covered too. */
+export function isTaken(picture: CellPicture): boolean {
+  return isWritten(picture) || picture.role !== undefined;
+}
+
 function nodesOf(picture: CellPicture): Node[] {
   const { text, unit, verdict, align } = picture;
   const nodes: Node[] = [];
@@ -33,7 +38,7 @@ function nodesOf(picture: CellPicture): Node[] {
   if (text !== '') {
     const words = document.createElement('span');
     words.className = 'words';
-    words.append(...(align === 'right' ? withFractions(text) : [text]));
+    words.append(...(align === 'right' || verdict ? withFractions(text) : [text]));
     nodes.push(words);
   }
   if (unit) {

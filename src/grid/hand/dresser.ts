@@ -2,7 +2,7 @@ import type { GridModel, Outline, Place, Range, Selection } from '../contract.ts
 import type { Dress, Spot } from '../painter.ts';
 import { holds, isOneCell, samePlace } from '../range.ts';
 import { lastRange } from '../select.ts';
-import { isWritten, paintCell } from './cell.ts';
+import { isTaken, paintCell } from './cell.ts';
 import type { Geometry } from './geometry.ts';
 import { Room } from './room.ts';
 import { words } from '../../words/words.ts';
@@ -24,7 +24,10 @@ export class Dresser implements Dress {
 
   constructor(model: GridModel, geometry: Geometry, selection: Selection) {
     this.model = model;
-    this.room = new Room(geometry);
+    this.room = new Room(
+      geometry,
+      (row, column) => column < model.columnCount && isTaken(model.cell(row, column)),
+    );
     this.selection = selection;
   }
 
@@ -40,8 +43,7 @@ export class Dresser implements Dress {
     const picture = this.model.cell(row, column);
     this.pictured.set(element, paintCell(element, picture));
     this.mark(element, row, column);
-    // The mark of what a cell is for would be covered like words.
-    this.room.painted(element, column, isWritten(picture) || picture.role !== undefined);
+    this.room.painted(element, row, column, isTaken(picture));
   }
 
   columnHeading(element: HTMLElement, column: number): void {

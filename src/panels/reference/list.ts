@@ -67,9 +67,7 @@ function onKey(event: KeyboardEvent, here: Browse): void {
   const way = ({ ArrowDown: 1, ArrowUp: -1 } as const)[event.key];
   if (way) {
     here.step(way);
-    const name = here.page.value?.name;
-    if (name !== undefined)
-      document.getElementById(idOf(name))?.scrollIntoView({ block: 'nearest' });
+    showInList(here, 'nearest');
   } else if (event.key === 'Enter') {
     const first = here.groups.value[0]?.functions[0];
     const listed = here.groups.value.some(({ functions }) =>
@@ -79,6 +77,12 @@ function onKey(event: KeyboardEvent, here: Browse): void {
     if (here.page.value) read(here);
   } else return;
   event.preventDefault();
+}
+
+/** Brings the function that is open into view. */
+export function showInList(here: Browse, block: ScrollLogicalPosition): void {
+  const name = here.page.value?.name;
+  if (name !== undefined) document.getElementById(idOf(name))?.scrollIntoView({ block });
 }
 
 /** From the list to the function that is open. */

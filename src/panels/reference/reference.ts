@@ -5,7 +5,7 @@ import { openDialogBox } from '../kit/dialog.ts';
 import type { Workbook } from '../workbook.ts';
 import { browse, type Browse } from './browse.ts';
 import { functionPage } from './function-page.ts';
-import { list } from './list.ts';
+import { list, showInList } from './list.ts';
 import { toPage } from './to-page.ts';
 import { opening } from './opening.ts';
 import { words } from '../../words/words.ts';
@@ -33,6 +33,7 @@ export function reference(workbook: Workbook, shell: Shell, at?: string): void {
       )}
     </div>`;
   });
+  showInList(here, 'center');
   if (here.reading.value) toPage();
 }
 
