@@ -64,6 +64,8 @@ function drawPatch(patch: Patch, box: Box, look: Look): Drawn {
   );
   const both = box.bottom - box.top > letters * 2.9 && widthOf(level, small) <= room;
   const words = { size: letters, anchor: 'middle', halo: theme.sheet } as const;
+  // In a small place the mark keeps clear of the number.
+  const corner = letters * (both ? 0.75 : 0.36);
   const mark = patch.at === highest.at ? 'over' : patch.at === lowest.at ? 'under' : undefined;
   return group({ class: 'patch' }, [
     ...shade(patch.stops, box, look),
@@ -75,7 +77,7 @@ function drawPatch(patch: Patch, box: Box, look: Look): Drawn {
         weight: 600,
       }),
     both && lettering(x, y + letters * 1.1, level, { ...words, fill: theme.mute, size: small }),
-    mark && signAt(box.right - letters * 0.75, box.top + letters * 0.75, mark, theme, letters / 15),
+    mark && signAt(box.right - corner, box.top + corner, mark, theme, corner / 11.25),
   ]);
 }
 
