@@ -1,7 +1,7 @@
 import { readAs } from '../../functions/quantities/index.ts';
 import { readRecord, writeRecord } from '../book/form/recordfile.ts';
 import { addRecord, removeRecord, type NewRecord } from '../book/make/records.ts';
-import { photosOfRecord, recordsOf, type Record } from '../book/records.ts';
+import { lightsIn, photosOfRecord, recordsOf, type Record } from '../book/records.ts';
 import { writingSettings } from '../book/settings.ts';
 import type { Means } from '../book/types.ts';
 import type { Outcome } from '../commands/command.ts';
@@ -113,8 +113,12 @@ function record({ means, now }: RepeatHands, desk: Desk, told: Told): Outcome {
   const recorded = recordOf(lookAt(desk), desk.session.state.sheet, as);
   if (!recorded.ok) return recorded;
   const made = addRecord(desk.book.document, means, recorded.record);
-  const { points, rig } = recorded.record;
-  return carryOut(desk, made, words.repeat.recorded(made.name, points.length, rig.length));
+  const { points } = recorded.record;
+  return carryOut(
+    desk,
+    made,
+    words.repeat.recorded(made.name, points.length, lightsIn(recorded.record)),
+  );
 }
 
 async function showRecords(hands: RepeatHands, desk: Desk): Promise<Outcome> {

@@ -127,7 +127,7 @@ export type RecordedLight = Record['rig'][number];
 export const recordSchema = record;
 
 /** `undefined` for an item that is no record as this version knows them: it is kept as it is. */
-export function recordFrom(item: ShelfItem): Record | undefined {
+function recordFrom(item: ShelfItem): Record | undefined {
   const parsed = v.safeParse(record, item);
   return parsed.success ? parsed.output : undefined;
 }
@@ -144,6 +144,10 @@ export function recordsOf(document: Pick<Document, 'shelf'>): readonly Record[] 
         (keyOf(one.name) < keyOf(other.name) ? -1 : 1),
     );
 }
+
+/** How many lights the rig has: one may stand on several sheets. */
+export const lightsIn = ({ rig }: Pick<Record, 'rig'>): number =>
+  new Set(rig.map(({ name }) => keyOf(name))).size;
 
 /** The pictures that a record points at. */
 export const photosOfRecord = ({ points, spots, colours }: Record): readonly string[] =>

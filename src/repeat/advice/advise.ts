@@ -15,7 +15,7 @@ export interface LightAdvice {
   readonly ways: readonly Advised[];
 }
 
-export interface Advice {
+interface Advice {
   /** In the order in which to set them: the light of the key first. */
   readonly lights: readonly LightAdvice[];
   /** How far off each point is once all of it is done. */

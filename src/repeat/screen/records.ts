@@ -1,5 +1,5 @@
 import { html } from 'lit-html';
-import type { Record } from '../../book/records.ts';
+import { lightsIn, type Record } from '../../book/records.ts';
 import type { WritingSettings } from '../../../functions/quantities/settings.ts';
 import { fieldsOf, openDialogBox } from '../../panels/kit/dialog.ts';
 import { signal, type Signal } from '../../panels/kit/signals.ts';
@@ -76,12 +76,12 @@ const put = (state: Signal<State>, part: Partial<State>) =>
   (state.value = { ...state.value, ...part });
 
 function line(seam: RecordsSeam, record: Record, state: Signal<State>, close: () => void) {
-  const { name, date, time, place, points, rig } = record;
+  const { name, date, time, place, points } = record;
   return html`<li>
     <div>
       <b class="named">${name}</b>
       <span>${words.repeat.dateAndPlace(date, time, place === name ? '' : place)}</span>
-      <span>${words.repeat.count(points.length, rig.length)}</span>
+      <span>${words.repeat.count(points.length, lightsIn(record))}</span>
     </div>
     <div class="verbs">
       <button

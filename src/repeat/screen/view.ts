@@ -33,7 +33,7 @@ export function recordView(record: Record, workbook: Workbook, writing: WritingS
         amount(point.fromKey, 'stops'),
         amount(rounded(point.lux), 'illuminance'),
         amount(rounded(point.own), 'illuminance'),
-        amount(point.distance, 'length'),
+        amount(rounded(point.distance), 'length'),
         amount(point.output, 'share'),
       ]),
     )}
@@ -55,9 +55,9 @@ export function recordView(record: Record, workbook: Workbook, writing: WritingS
   </article>`;
 }
 
-/** Four figures are more than a meter has. */
+/** Three figures are what a meter and a tape have. */
 const rounded = (value: number | undefined) =>
-  value === undefined ? undefined : Number(value.toPrecision(4));
+  value === undefined ? undefined : Number(value.toPrecision(3));
 
 const pairs = (title: string, all: readonly { readonly label: string; readonly text: string }[]) =>
   all.length === 0

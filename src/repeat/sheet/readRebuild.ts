@@ -7,7 +7,7 @@ import { modelOf } from './model.ts';
 import { kitHead, rebuildTemplate } from './rebuild.ts';
 
 /** What a rebuild sheet comes to, and where its answers go. */
-export interface ReadRebuild {
+interface ReadRebuild {
   readonly set: LitSet;
   /** Row of each point, in their order. */
   readonly rows: readonly number[];
@@ -29,7 +29,11 @@ export function readRebuild(
   const lights: SetLight[] = [];
   const named = new Map<string, number>();
   const rows: number[] = [];
-  const points: (Omit<SetPoint, 'gives'> & { readonly own: number; readonly here: number })[] = [];
+  const points: (Omit<SetPoint, 'gives'> & {
+    readonly own: number;
+    readonly here: number;
+    readonly metered: boolean;
+  })[] = [];
   for (const row of table.rows) {
     const [here, wanted] = [number(row, 'here'), number(row, 'wanted light')];
     if (here === undefined || wanted === undefined || here <= 0 || wanted <= 0) continue;
@@ -42,7 +46,8 @@ export function readRebuild(
     }
     const own = Math.min(here, number(row, 'its own') ?? here);
     rows.push(row);
-    points.push({ name, wanted, own, here, rest: 0, light });
+    const metered = number(row, 'alone') !== undefined;
+    points.push({ name, wanted, own, here, metered, rest: 0, light });
   }
   if (points.length === 0) return refused(words.repeat.notMetered);
   return {
@@ -51,11 +56,12 @@ export function readRebuild(
       lights,
       kit: kitOn(look, cells),
       tolerance: tolerance ?? look.document.settings.tolerance,
-      points: points.map(({ own, here, ...point }) => {
-        const shares = model(point.name);
+      points: points.map(({ own, here, metered, ...point }) => {
+        // A lamp that was metered alone in this place is known better than any plan knows it.
+        const shares = metered ? undefined : model(point.name);
         const modelled = shares && lights.map(({ name }) => here * (shares(name) ?? 0));
-        const metered = lights.map((_, at) => (at === point.light ? own : 0));
-        const gives = modelled && (modelled[point.light] ?? 0) > 0 ? modelled : metered;
+        const alone = lights.map((_, at) => (at === point.light ? own : 0));
+        const gives = modelled && (modelled[point.light] ?? 0) > 0 ? modelled : alone;
         const sum = gives.reduce((all, one) => all + one, 0);
         return { ...point, gives, rest: Math.max(0, here - sum) };
       }),

@@ -35,7 +35,7 @@ const kit = [
 ] as const;
 
 export const kitHead = 'Piece';
-export const kitLoses = 'Loses';
+const kitLoses = 'Loses';
 
 const reckoned = [
   'Should read: what the record had from the key, laid on today’s taking stop. Verdict: today’s reading against it. Ratio: today’s place from the key against the record’s.',

@@ -25,7 +25,7 @@ const { letterOf } = columns;
 type Name = Parameters<typeof letterOf>[0];
 const cell = (name: Name, at: number) => `${letterOf(name)}${at}`;
 
-export const reportTemplate = 'match-report';
+const reportTemplate = 'match-report';
 
 /** Where the settings of the comparison stand. */
 const stop = { then: '$B$5', now: '$C$5' };
@@ -98,7 +98,7 @@ export function reportSheet(then: NewRecord, now: NewRecord): PlannedSheet {
       B2: { typed: `=${sum(head, points.length)}` },
       C2: { typed: `=${sum(ratioHead, ratios.length)}` },
       D2: { typed: `=${sum(colourHead, colours.length)}` },
-      A3: plain('Held against each other, and not metered'),
+      A3: plain('Out of; not metered'),
       B3: { typed: `=${metered(head, points.length)}` },
       C3: { typed: `=${metered(ratioHead, ratios.length)}` },
       D3: { typed: `=${metered(colourHead, colours.length)}` },
@@ -111,14 +111,14 @@ export function reportSheet(then: NewRecord, now: NewRecord): PlannedSheet {
       A6: plain('White'),
       B6: read(then.camera.white, 'colourTemperature'),
       C6: read(now.camera.white, 'colourTemperature'),
-      A7: plain('Two readings of the meter differ by'),
+      A7: plain('Meter repeats within'),
       B7: choice(spread(then), 'stops'),
       C7: choice(spread(now), 'stops'),
-      A8: plain('The meter now reads over by'),
+      A8: plain('Meter now reads over by'),
       B8: choice(typed(offset, 'stops'), 'stops'),
       D8: plain('Colour within'),
       E8: choice('10', 'mired'),
-      A9: plain('The two meters tell apart'),
+      A9: plain('The meters tell apart'),
       B9: { typed: '=SQRT($B$7^2+$C$7^2)', quantity: 'stops' },
       D9: plain('Tint within'),
       E9: choice('0.003', 'duv'),
@@ -152,7 +152,7 @@ export function reportSheet(then: NewRecord, now: NewRecord): PlannedSheet {
 
 const reckoned = [
   'Off: how far the point sits from the taking stop now, less how far it sat then, less what the meter of now reads over. So neither the stop nor the speed counts.',
-  'The two meters tell apart: the root of the sum of squares of what two readings of each differ by (common practice). A smaller difference cannot be told apart, and is none.',
+  'The meters tell apart: the root of the sum of squares of what each repeats within (common practice). A smaller difference cannot be told apart, and is none.',
   'Against the key: the place from the key now against then. It is untouched by the level of the whole.',
 ];
 

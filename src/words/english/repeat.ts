@@ -25,7 +25,7 @@ export const repeat = {
   by: 'Metered by',
   meter: 'Meter',
   offset: 'It reads over by',
-  spread: 'Two readings differ by',
+  spread: 'It repeats within',
   note: 'Note',
   more: 'Who metered, with what, a note',
   dateAndPlace: (date: string, time: string, place: string) =>

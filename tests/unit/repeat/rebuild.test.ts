@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { isError } from '../../../functions/values.ts';
+import { addSheet } from '../../../src/book/make/sheets.ts';
+import { readRebuild } from '../../../src/repeat/sheet/readRebuild.ts';
 import { setOut } from '../../../src/repeat/sheet/setOut.ts';
 import { words } from '../../../src/words/words.ts';
 import { run } from '../../../templates/build.ts';
@@ -88,6 +90,40 @@ describe('the loft rebuilt in the shed', () => {
     );
     place.book.undo();
     expect(at('set', key)).toBeNull();
+  });
+});
+
+describe('a lamp that was not metered alone', () => {
+  it('is corrected by its share on a set plan of the book; a metered one by its own reading', () => {
+    const planned = harbour();
+    planned.takeRig(walk('rig'));
+    const again = planned.rebuild(planned.record('Sail loft'));
+    planned.takeWalk(again, walk('shed'));
+    run(
+      planned.book,
+      addSheet(planned.document, planned.means, { name: 'Set plan', phase: 'rig' }),
+    );
+    const cells = [
+      ['A1', 'Point'],
+      ['B1', 'Canvas'],
+      ['C1', 'ambient'],
+      ['A2', 'Canvas left'],
+      ['B2', '60 %'],
+      ['C2', '40 %'],
+      ['A3', 'Key side of face'],
+      ['B3', '10 %'],
+      ['C3', '90 %'],
+    ] as const;
+    for (const [cell, text] of cells) planned.type('Set plan', cell, text);
+    const read = readRebuild(planned.look, planned.idOf(again));
+    if (!read.ok) throw new Error(read.reason);
+    const point = (name: string) => read.set.points.find((one) => one.name === name);
+    // Flat, f/1.8 is 2^(5/6): E = 250 · 2^(5/3) / 25 = 31.75 lx, of which 60 % are 19.05.
+    const canvas = point('Canvas left');
+    expect(canvas?.gives[canvas.light]).toBeCloseTo(6 * 2 ** (5 / 3), 6);
+    expect(canvas?.rest).toBeCloseTo(4 * 2 ** (5 / 3), 6);
+    const face = point('Key side of face');
+    expect(face?.gives[face.light]).toBeCloseTo(100, 9);
   });
 });
 
