@@ -7,7 +7,7 @@ import type { Row } from './bench.ts';
 export const name = 'The cheapest of 50 fixtures for 20 points, three of each, on three circuits';
 
 const [fixtures, points] = [50, 20];
-const limit = 60_000;
+const limit = 20_000;
 
 /** The same numbers each time: mulberry32. */
 function randomFrom(seed: number) {
@@ -20,7 +20,10 @@ function randomFrom(seed: number) {
   };
 }
 
-/** Points in a row, each fixture over its own stretch of them; hire by fives. */
+/**
+ * Points in a row, each fixture over its own stretch of them; hire by fives. What is wanted is what
+ * some set of them gives, so that there is one.
+ */
 function problemOf(seed: number): Problem {
   const random = randomFrom(seed);
   const options = Array.from({ length: fixtures }, (_, index) => ({
@@ -34,19 +37,30 @@ function problemOf(seed: number): Problem {
       return 500 * Math.exp((-away * away) / 4) * (0.5 + random());
     }),
   }));
+  const shares = options.map(({ dimmable }) =>
+    random() < 0.35 ? (dimmable ? 0.4 + 0.6 * random() : 1) : 0,
+  );
   return {
     options,
     available: new Map(options.map(({ item }) => [item, 3])),
     points: Array.from({ length: points }, (_, index) => ({
       name: `point ${index}`,
-      lux: 150 + random() * 150,
+      lux: options.reduce((sum, { gives }, at) => sum + (gives[index] ?? 0) * (shares[at] ?? 0), 0),
     })),
-    tolerance: 1 / 2,
+    tolerance: 1 / 3,
     circuits: ['blue', 'red', 'bench'].map((circuit) => ({ name: circuit, amps: 25.6 })),
   };
 }
 
 const seeds = [1, 2, 3];
+
+const outcome = (found: ReturnType<typeof programme>): string =>
+  found
+    ? `a set for ${found.cost}, ${found.proven ? 'proven the cheapest' : 'not proven in the time'}`
+    : 'no set in the time';
+
+const alone = ({ status, result }: { readonly status: string; readonly result: number }): string =>
+  Number.isFinite(result) ? `${Math.round(result)}, ${status}` : status;
 
 export function run(): Promise<Row[]> {
   return Promise.resolve(
@@ -59,14 +73,13 @@ export function run(): Promise<Row[]> {
       const model = modelOf(problem, {}, undefined, Infinity);
       const theirs = solve(model, { timeout: limit, maxIterations: Infinity });
       const tookAgainst = performance.now() - bare;
-      if (!ours) throw new Error(`Case ${seed}: no set was found.`);
       const proven = theirs.status === 'optimal';
-      if (proven && ours.proven && Math.abs(theirs.result - ours.cost) > 1e-3)
+      if (proven && ours?.proven && Math.abs(theirs.result - ours.cost) > 1e-3)
         throw new Error(`Case ${seed}: ${ours.cost} is not ${theirs.result}.`);
       return {
-        what: `case ${seed}: a set for ${ours.cost}, ${ours.proven ? 'proven the cheapest' : 'not proven in a minute'}`,
+        what: `case ${seed}: ${outcome(ours)}`,
         took,
-        against: `the solver alone on the whole programme${proven ? '' : ', stopped after a minute'}`,
+        against: `the solver alone on the whole programme: ${alone(theirs)}`,
         tookAgainst,
       };
     }),

@@ -33,7 +33,21 @@ export function drawFamily(
   const all = family.pictures.flat();
   const longest = Math.max(...all.map(({ name }) => widthOf(name, letters)));
   const right = width - Math.min(longest + letters * 2, width * 0.32);
-  const left = letters * 5;
+  const scaled = family.pictures.map((lines) => {
+    const values = lines.flatMap(({ pieces }) => pieces.flat().map(({ value }) => value));
+    const quantity = lines[0]?.quantity;
+    const scale = (box: Pick<Box, 'top' | 'bottom'>) =>
+      axisOf(values, quantity, [box.bottom, box.top], tall / (letters * 2.2));
+    return { lines, scale, say: sayer(quantity, writing) };
+  });
+  const left =
+    Math.max(
+      ...scaled.flatMap(({ scale, say }) =>
+        scale({ top: 0, bottom: tall }).ticks.map((tick) => widthOf(say(tick), letters)),
+      ),
+      letters * 3,
+    ) +
+    letters * 1.4;
   const across = [...all.flatMap(({ pieces }) => pieces.flat().map(({ at }) => at))];
   const x = axisOf(
     across,
@@ -41,16 +55,14 @@ export function drawFamily(
     [left, right],
     Math.max(2, (right - left) / (letters * 6)),
   );
-  const children = family.pictures.map((lines, index) => {
+  const children = scaled.map(({ lines, scale, say }, index) => {
     const top = letters * 1.8 + index * (tall + room);
     const box = { left, right, top, bottom: top + tall };
-    const values = lines.flatMap(({ pieces }) => pieces.flat().map(({ value }) => value));
-    const quantity = lines[0]?.quantity;
-    const y = axisOf(values, quantity, [box.bottom, box.top], tall / (letters * 2.2));
+    const y = scale(box);
     const plan: Plan = {
       ...{ family, lines, theme, letters, box, x, y },
       sayX: sayer(family.along, writing),
-      sayY: sayer(quantity, writing),
+      sayY: say,
     };
     return group({}, [...levels(plan), ...tried(plan), ...now(plan), ...curves(plan)]);
   });
