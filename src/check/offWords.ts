@@ -56,7 +56,7 @@ function sided(
   };
 }
 
-/** `1/3 stop over`, `120 mired too warm, nearly a full 3200-to-5500 correction`, `0.0040 too green`. */
+/** `1/3 stop over`, `120 mired too warm, nearly a full 3200-to-5500 correction`, `green by 0.0040`. */
 export function offWords({ scale, by }: Off, tolerance: number, writing: WritingSettings): string {
   return sayings[scale](by, tolerance, writing);
 }

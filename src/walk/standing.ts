@@ -158,8 +158,8 @@ const isHeld = (words: string) => /^(in range|clips by|lost by)/.test(words);
 
 /** Words on a colour name the side that it is off to. */
 function sideOf(words: string): { readonly shape?: Shape } {
-  if (/ too (warm|green)/.test(words)) return { shape: 'over' };
-  if (/ too (blue|magenta)/.test(words)) return { shape: 'under' };
+  if (/ too warm|^green by /.test(words)) return { shape: 'over' };
+  if (/ too blue|^magenta by /.test(words)) return { shape: 'under' };
   return /^(agrees|as the camera)/.test(words) ? { shape: 'agrees' } : {};
 }
 

@@ -61,8 +61,8 @@ describe('a reading with a target says how far off it is', () => {
     ],
     ['3900 K', '=C1', '56 mired too blue', 'under', -56.0897],
     ['200 mired', '178 mired', '22 mired too warm', 'over', 22],
-    ['Duv +0.0050', 'Duv +0.0010', '0.0040 too green', 'over', 0.004],
-    ['Duv -0.0050', 'Duv 0.0000', '0.0050 too magenta', 'under', -0.005],
+    ['Duv +0.0050', 'Duv +0.0010', 'green by 0.0040', 'over', 0.004],
+    ['Duv -0.0050', 'Duv 0.0000', 'magenta by 0.0050', 'under', -0.005],
     ['Duv +0.0020', 'Duv 0.0000', 'agrees', 'agrees', 0.002],
   ])('%s for %s: %s', (reading, target, words, shape, by) => {
     const got = verdict({ reading, target });
@@ -77,7 +77,7 @@ describe('a reading with a target says how far off it is', () => {
       '0,7 stop under',
     );
     const duv = verdict({ reading: 'Duv +0,0050', target: 'Duv 0,0000', ...comma });
-    expect(duv?.words).toBe('0,0050 too green');
+    expect(duv?.words).toBe('green by 0,0050');
   });
 });
 
