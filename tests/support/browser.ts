@@ -1,6 +1,6 @@
 import { chromium, type Browser, type BrowserContext, type Page } from 'playwright-core';
 import { afterAll, afterEach, inject } from 'vitest';
-import { launchChromium, launchOptions } from '../../src/tools/chromium.mjs';
+import { launchOptions } from '../../src/tools/chromium.mjs';
 import { watchFaults, type Faults } from './faults.ts';
 import { pagePath } from './pages.ts';
 
@@ -28,6 +28,8 @@ export interface OpenOptions {
   hash?: string;
   /** Runs in the page before any of its scripts. */
   before?: () => void;
+  /** Opens it in the window of the test before, if that had the same settings: for pages that keep nothing. */
+  again?: boolean;
 }
 
 export interface OpenApp {
@@ -40,6 +42,9 @@ export interface OpenApp {
 
 let browser: Browser | undefined;
 const open = new Set<OpenApp>();
+
+/** The window that stays for the next test, by its settings. */
+let kept: { readonly settings: string; readonly app: OpenApp } | undefined;
 
 /** Opens the built app. It is closed after the test, which fails if the page had any fault. */
 export async function openApp(options: OpenOptions = {}): Promise<OpenApp> {
@@ -55,6 +60,27 @@ export async function openTestPage(name: string, options: OpenOptions = {}): Pro
 }
 
 async function openAt(url: string, options: OpenOptions): Promise<OpenApp> {
+  const app = options.again ? await openAgain(url, options) : await openNew(url, options);
+  await app.page.goto(url + (options.hash ?? ''));
+  if (options.offline) await app.context.setOffline(true);
+  return app;
+}
+
+async function openAgain(url: string, options: OpenOptions): Promise<OpenApp> {
+  const settings = JSON.stringify({ ...options, hash: '' });
+  if (kept?.settings === settings) {
+    // The address differs in its hash only, which would not load the page anew.
+    await kept.app.page.goto('about:blank');
+    await kept.app.page.mouse.move(0, 0);
+  } else {
+    await kept?.app.close();
+    kept = { settings, app: await openNew(url, options) };
+  }
+  open.add(kept.app);
+  return kept.app;
+}
+
+async function openNew(url: string, options: OpenOptions): Promise<OpenApp> {
   const context = await newContext(options);
   await context.addInitScript(withoutPicker);
   if (options.before) await context.addInitScript(options.before);
@@ -70,9 +96,13 @@ async function openAt(url: string, options: OpenOptions): Promise<OpenApp> {
     },
   };
   open.add(app);
-  await page.goto(url + (options.hash ?? ''));
-  if (options.offline) await context.setOffline(true);
   return app;
+}
+
+/** Pages live for seconds here: making their code fast costs more than it ever brings in. */
+async function launch(): ReturnType<typeof launchOptions> {
+  const { args, ...rest } = await launchOptions();
+  return { ...rest, args: [...args, '--js-flags=--no-opt,--no-maglev'] };
 }
 
 async function newContext(options: OpenOptions): Promise<BrowserContext> {
@@ -88,10 +118,9 @@ async function newContext(options: OpenOptions): Promise<BrowserContext> {
     serviceWorkers: options.worker ? 'allow' : 'block',
   } as const;
   if (options.profile !== undefined) {
-    const launch = await launchOptions();
-    return chromium.launchPersistentContext(options.profile, { ...launch, ...settings });
+    return chromium.launchPersistentContext(options.profile, { ...(await launch()), ...settings });
   }
-  browser ??= await launchChromium();
+  browser ??= await chromium.launch(await launch());
   return browser.newContext(settings);
 }
 
@@ -100,12 +129,18 @@ afterEach(async () => {
   const found: string[] = [];
   for (const app of open) {
     found.push(...(await app.faults.settle()));
-    await app.close();
+    if (app === kept?.app) {
+      app.faults.take(/^/);
+      open.delete(app);
+    } else {
+      await app.close();
+    }
   }
   if (found.length > 0) throw new Error(`The page was not quiet:\n${found.join('\n')}`);
 });
 
 afterAll(async () => {
+  kept = undefined;
   await browser?.close();
   browser = undefined;
 });

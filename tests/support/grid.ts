@@ -23,7 +23,7 @@ export async function openGrid(kind: Kind, wanted: Wanted = {}): Promise<Page> {
     frozenRows: String(frozenRows),
     frozenColumns: String(frozenColumns),
   })}`;
-  const { page } = await openTestPage('grid', { ...options, hash });
+  const { page } = await openTestPage('grid', { ...options, hash, again: true });
   await page.waitForSelector('body[data-ready]');
   return page;
 }
