@@ -154,7 +154,9 @@ export const marksSheet = (
     ...Object.assign(
       {},
       ...Array.from({ length: rows }, (_, index) => markRow(first + index, marks[index])),
-      ...Array.from({ length: rows }, (_, index) => depthRows(firstDepth + 2 * index, first + index)),
+      ...Array.from({ length: rows }, (_, index) =>
+        depthRows(firstDepth + 2 * index, first + index),
+      ),
     ),
     ...remarks('How it is reckoned', firstDepth + 2 * rows + 1, [
       ...reckoning,
