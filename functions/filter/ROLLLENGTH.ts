@@ -17,7 +17,7 @@ function run(width: Metres, height: Metres, roll: Metres, lap: Metres): Metres |
 export default define({
   name: 'ROLLLENGTH',
   family: 'filter',
-  summary: 'Length to cut off a roll of filter so that its strips cover a window.',
+  summary: 'Length to cut off a roll of filter to cover a window with its strips.',
   job: 'A window is to be filtered or dimmed and you want to know what to take along.',
   search: ['gel for a window', 'how much gel', 'roll', 'cut', 'sheet', 'strips'],
   parameters: [
@@ -50,7 +50,7 @@ export default define({
   result: 'length',
   alike: ['FILTERFOR', 'FILTERLOSS', 'NDFOR'],
   limits:
-    'Whole strips of one window, upright or lying, whichever takes less; one layer. What is left over of a strip is not used for another window.',
+    'Whole strips of one window, upright or lying, whichever takes less; one layer. What is left over of a strip is not used for another one.',
   sources: [{ from: 'common practice' }],
   examples: [
     { args: [2, 1.5, 1.2], result: 3, why: 'two upright strips of 1.5 m; lying, two of 2 m' },

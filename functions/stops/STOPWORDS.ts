@@ -25,6 +25,8 @@ export default define({
   },
   formula: {
     none: 'It gives words; written with TEXT it would say decimals where people say thirds.',
+    equation:
+      '|stops| as a whole number and a half, third or quarter where one is within 0.005 stop, else to a tenth',
   },
   run: stopsInWords,
 });

@@ -51,7 +51,6 @@ const fixture = v.union([file, spot, panel]);
 /** A fixture as the book keeps it, on its shelf `fixtures`. Lengths in metres, angles in degrees. */
 export type KeptFixture = v.InferOutput<typeof fixture>;
 export type KeptFile = v.InferOutput<typeof file>;
-type KeptByHand = Exclude<KeptFixture, KeptFile>;
 
 /** `undefined` for an item that is no fixture as this version knows them: it is kept as it is. */
 export function fixtureFrom(item: ShelfItem): KeptFixture | undefined {

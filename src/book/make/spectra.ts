@@ -9,7 +9,7 @@ import { words } from '../../words/words.ts';
 /** A spectrum that is to be kept; its name may still be taken. */
 export type NewSpectrum = Omit<KeptSpectrum, 'id'>;
 
-const shelving: Shelving = { shelf: 'spectra', all: spectraOf, said: words.spectra };
+const shelving: Shelving = { shelf: 'spectra', all: spectraOf, said: words.spectra.shelf };
 
 export const addSpectra = (
   document: Document,

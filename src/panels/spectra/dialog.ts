@@ -27,7 +27,7 @@ export function spectraDialog(workbook: Workbook, files: readonly File[] = []): 
       shown.value = light?.id ?? shown.value;
       return kept;
     },
-    said,
+    said: said.taking,
     accept: '.csv,.tsv,.txt,.xml,.spdx,.cgats,.sp,.ti3,text/plain,text/csv,text/xml',
   });
   const samples = () =>

@@ -2,10 +2,6 @@
 export const fixtures = {
   noneBefore: 'The book keeps no fixture yet. Formulas such as',
   noneAfter: 'look them up here.',
-  added: (count: number) =>
-    count === 0
-      ? 'No fixture added.'
-      : `${String(count)} ${count === 1 ? 'fixture' : 'fixtures'} added.`,
   optional: (field: string) => `${field} (may be left out)`,
   tooLarge: (file: string) => `${file}: It is too large for a photometric file.`,
   title: 'Fixtures',
@@ -32,12 +28,6 @@ export const fixtures = {
   lightOfFile: (file: string) =>
     `Its light is that of ${file} and stays so: for other light bring another file. What it is called, what it draws and a note are yours to change.`,
   removeOne: (name: string) => `Remove ${name}`,
-  fromFiles: 'From photometric files',
-  fromFilesHelp:
-    'LM-63 (.ies) or EULUMDAT (.ldt), several at once: choose them, drop them here, or paste the text of one.',
-  choose: 'Choose files',
-  reading: (done: number, count: number) => `Reading ${String(done)} of ${String(count)}`,
-  pasted: 'pasted text',
   fromSheet: 'From a data sheet or a reading',
   kind: 'Kind of fixture',
   aBeam: 'a beam',
@@ -61,4 +51,17 @@ export const fixtures = {
   aboveZero: (field: string) => `${field} must be more than zero.`,
   below180: 'Beam and field angle must be less than 180°.',
   fieldWider: 'The field angle must be wider than the beam angle.',
+  /** How files come onto the shelf. */
+  taking: {
+    added: (count: number) =>
+      count === 0
+        ? 'No fixture added.'
+        : `${String(count)} ${count === 1 ? 'fixture' : 'fixtures'} added.`,
+    fromFiles: 'From photometric files',
+    fromFilesHelp:
+      'LM-63 (.ies) or EULUMDAT (.ldt), several at once: choose them, drop them here, or paste the text of one.',
+    choose: 'Choose files',
+    reading: (done: number, count: number) => `Reading ${String(done)} of ${String(count)}`,
+    pasted: 'pasted text',
+  },
 } as const;

@@ -20,17 +20,7 @@ export const spectraList = {
   filter: 'A filter',
   unreadable: 'This version cannot read it. It is kept as it is.',
   every: (from: string, to: string, step: string) => `${from} to ${to} nm, every ${step} nm`,
-  fromFiles: 'From files',
-  fromFilesHelp:
-    'Tables of wavelength and power (CSV, TSV, text), CGATS.17 or TM-27, several at once: choose them, drop them here, or paste a table. Transmission of a filter comes in the same way.',
-  choose: 'Choose files',
   samples: 'Add sample spectra',
-  pasted: 'pasted',
-  reading: (done: number, count: number) => `Reading ${String(done)} of ${String(count)}`,
-  added: (count: number) =>
-    count === 0
-      ? 'No spectrum added.'
-      : `${String(count)} ${count === 1 ? 'spectrum' : 'spectra'} added.`,
   of: (file: string, sentence: string) => `${file}: ${sentence}`,
   report: (name: string) => `What ${name} comes to`,
   behind: 'Behind a filter',
@@ -56,4 +46,17 @@ export const spectraList = {
   toSheet: 'Put on the sheet',
   figureTo: (figure: string) => `Put ${figure} on the sheet`,
   onSheet: 'The figure stands under the sheet in view.',
+  /** How files come onto the shelf. */
+  taking: {
+    fromFiles: 'From files',
+    fromFilesHelp:
+      'Tables of wavelength and power (CSV, TSV, text), CGATS.17 or TM-27, several at once: choose them, drop them here, or paste a table. Transmission of a filter comes in the same way.',
+    choose: 'Choose files',
+    pasted: 'pasted',
+    reading: (done: number, count: number) => `Reading ${String(done)} of ${String(count)}`,
+    added: (count: number) =>
+      count === 0
+        ? 'No spectrum added.'
+        : `${String(count)} ${count === 1 ? 'spectrum' : 'spectra'} added.`,
+  },
 } as const;

@@ -12,8 +12,6 @@ export const spectrumFigure = {
   which: 'Choose a spectrum of the book, or the cells that hold one.',
   ofCells: 'Spectrum of the cells',
   through: (light: string, filter: string) => `${light} through ${filter}`,
-  planck: (kelvin: string) => `Planckian light of ${kelvin}`,
-  daylight: (kelvin: string) => `daylight of ${kelvin}`,
   withAsMuch: (reference: string) => `${reference}, as bright`,
   lead: (name: string, kelvin: string, duv: string, nm: string) =>
     `${name}: ${kelvin}, Duv ${duv}, highest at ${nm} nm.`,
@@ -31,4 +29,9 @@ export const spectrumFigure = {
   share: '% let through',
   nm: 'nm',
   colours: 'Colours are about what a screen can show.',
+  /** The light that one is compared with. */
+  reference: {
+    planck: (kelvin: string) => `Planckian light of ${kelvin}`,
+    daylight: (kelvin: string) => `daylight of ${kelvin}`,
+  },
 } as const;

@@ -17,25 +17,34 @@ function leaves(branch: object, path: string): readonly (readonly [string, Said]
 
 const all = leaves(english, '');
 
+/** `madeUp.gap` of an entry in a table of its own. */
+function keysOf(entry: ts.Node, file: ts.SourceFile): string {
+  const keys: string[] = [];
+  for (let node = entry; node !== file; node = node.parent)
+    if (ts.isPropertyAssignment(node)) keys.unshift(node.name.getText(file));
+  return keys.join('.');
+}
+
 /** Parameters by their names and types, as written: what a function is given must look like what it says. */
 function samples(path: string, said: (...given: unknown[]) => string): readonly unknown[] {
-  const [area = '', key = ''] = path.split('.');
+  const [area = ''] = path.split('.');
   const file = ts.createSourceFile(
     area,
     readFileSync(join(root, `src/words/english/${area}.ts`), 'utf8'),
     ts.ScriptTarget.Latest,
+    true,
   );
   const kinds = new Map<string, string[]>();
   const visit = (node: ts.Node): void => {
     if (ts.isPropertyAssignment(node) && ts.isArrowFunction(node.initializer))
       kinds.set(
-        node.name.getText(file),
+        keysOf(node, file),
         node.initializer.parameters.map((one) => one.type?.getText(file) ?? ''),
       );
     ts.forEachChild(node, visit);
   };
   visit(file);
-  const types = kinds.get(path.split('.').at(-1) ?? key) ?? [];
+  const types = kinds.get(path.slice(area.length + 1)) ?? [];
   expect(types, path).toHaveLength(said.length);
   return types.map((type) => {
     if (type === 'number') return 3;

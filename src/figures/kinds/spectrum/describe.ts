@@ -42,7 +42,7 @@ export const titleOf = ({ name, filterName }: Pick<SpectrumRead, 'name' | 'filte
 export const nameOfReference = (
   { kind, kelvin }: Pick<Reference, 'kind' | 'kelvin'>,
   writing: Surroundings['writing'],
-): string => said[kind](write('colourTemperature', kelvin, writing));
+): string => said.reference[kind](write('colourTemperature', kelvin, writing));
 
 /** Fewer nanometres than this in one go nobody misses. */
 const wide = 10;
