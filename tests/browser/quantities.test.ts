@@ -101,7 +101,8 @@ describe('one switch for each pair', () => {
     await page.keyboard.press('Enter');
     const groups = page.locator('#units-menu [role=radiogroup]');
     expect(await groups.count()).toBe(6);
-    // The first group has the focus: an arrow key chooses its neighbour.
+    // The first group takes the focus: an arrow key chooses its neighbour.
+    await page.locator('#units-menu :focus').waitFor();
     await page.keyboard.press('ArrowRight');
     await page.waitForSelector('#units-menu [aria-label=footcandles]:checked');
     await page.keyboard.press('Escape');
