@@ -100,6 +100,15 @@ const drawings: Readonly<Record<string, unknown>> = {
     <path class="ink" d="M34 86l12 12M46 86 34 98M84 62l12 12M96 62 84 74M122 60l12 12M134 60l-12 12" />
     <path class="lit" d="M158 38h16v16h-16z" /><path class="ink" d="M160 40l12 12M172 40l-12 12" />
     <path class="soft" d="M76 104h28M76 100v8M104 100v8" />`,
+  // A filter brings a lamp’s light to the white of the other, by the line that whites lie on.
+  match: svg`
+    <path class="glow" d="M34 34 84 18v44L34 48Z" /><path class="glow faint-glow" d="M88 18l62 12v22L88 62Z" />
+    <path class="lit" d="M18 34l16-6v26l-16-6z" /><path class="ink" d="M24 49v12" />
+    <path class="ink paper" d="M82 14h8v52h-8z" /><path class="soft" d="M82 24l8-6m-8 16 8-6m-8 16 8-6m-8 16 8-6m-8 16 8-6" />
+    <circle class="ink paper" cx="164" cy="41" r="12" />
+    <path class="ink" d="M24 108C60 76 110 74 178 92" />
+    <circle class="lit" cx="54" cy="88" r="5" /><circle class="ink paper" cx="136" cy="81" r="5" />
+    <path class="litline" d="M66 92c18 8 36 8 54 0m-9-2 10 1-4 9" />`,
   // A loft with its beams, a window gap and a bench in the light that falls through it.
   'harbour-hours': svg`
     <path class="glow" d="M128 34 148 30 92 104H36Z" />

@@ -25,11 +25,6 @@ export function startPage(workbook: Workbook, shell: Shell) {
     <section aria-labelledby="begin">
       <h2 id="begin">${kept.length > 0 ? words.start.begin : words.start.justBegin}</h2>
       <ul class="cards">
-        ${templates.map((one) =>
-          card(one.id, one.title, one.purpose, () =>
-            workbook.run(verbs.newBook, { template: one.id }),
-          ),
-        )}
         ${
           sample
             ? card('harbour-hours', 'Harbour Hours', words.start.sample, () =>
@@ -41,6 +36,11 @@ export function startPage(workbook: Workbook, shell: Shell) {
           workbook.run(verbs.newBook, { template: null }),
         )}
         ${card('file', words.start.open, words.start.openHelp, () => workbook.run(verbs.openFile))}
+        ${templates.map((one) =>
+          card(one.id, one.title, one.purpose, () =>
+            workbook.run(verbs.newBook, { template: one.id }),
+          ),
+        )}
       </ul>
     </section>
     <footer>
