@@ -1,7 +1,7 @@
 import { verdictShape } from '../../functions/stops/verdictWords.ts';
 import { isError } from '../../functions/values.ts';
 import { spotOf } from '../book/look.ts';
-import type { Document, Place, Sheet } from '../book/types.ts';
+import type { Cell, Document, Place, Sheet } from '../book/types.ts';
 import type { CellPlace, CellValue, Engine } from '../engine/types.ts';
 import type { Node, Shape } from '../formula/types.ts';
 import { verdictOf, type Verdict } from './verdicts.ts';
@@ -24,7 +24,7 @@ export function judgingPlaces(sheet: Sheet): JudgingPlaces {
   const aimed: Place[] = [];
   for (const { row, column, cell } of sheet.cells()) {
     const place = { sheet: sheet.id, row, column };
-    if (cell.content.kind === 'formula' && isVerdict(cell.content.formula.shape)) said.push(place);
+    if (cell.content.kind === 'formula' && judged(cell, cell.content.formula.shape)) said.push(place);
     else if (cell.target !== undefined) aimed.push(place);
   }
   return { said, aimed };
@@ -66,8 +66,11 @@ export function verdictShapeOf(value: CellValue): Verdict['shape'] {
   return typeof value === 'string' ? verdictShape(value) : undefined;
 }
 
-const judging: ReadonlySet<string> = new Set(['VERDICT', 'PLACEMENT']);
+const judging: ReadonlySet<string> = new Set(['VERDICT', 'PLACEMENT', 'COLOURVERDICT']);
 const known = new WeakMap<Shape, boolean>();
+
+/** What is declared a text tells of a verdict and is no point: a mixture, a setting, a sentence. */
+const judged = ({ quantity }: Cell, shape: Shape) => quantity !== 'text' && isVerdict(shape);
 
 /** Shapes are shared by all formulas of a column, so each is looked into once. */
 function isVerdict(shape: Shape): boolean {

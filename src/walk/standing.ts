@@ -158,9 +158,9 @@ const isHeld = (words: string) => /^(in range|clips by|lost by)/.test(words);
 
 /** Words on a colour name the side that it is off to. */
 function sideOf(words: string): { readonly shape?: Shape } {
-  if (/ too warm|^green by /.test(words)) return { shape: 'over' };
-  if (/ too blue|^magenta by /.test(words)) return { shape: 'under' };
-  return /^(agrees|as the camera)/.test(words) ? { shape: 'agrees' } : {};
+  if (/ too warm|^(as the camera’s white, )?green by /.test(words)) return { shape: 'over' };
+  if (/ too blue|^(as the camera’s white, )?magenta by /.test(words)) return { shape: 'under' };
+  return /^(agrees|as the camera’s white)$/.test(words) ? { shape: 'agrees' } : {};
 }
 
 /** A reading in one line, for lists; a dash where there is none. */

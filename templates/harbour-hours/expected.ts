@@ -78,7 +78,12 @@ export const expected: readonly Expected[] = [
   loft('F22', 'in range', 'a stop above the lowest'),
   loft('E25', -2.9, '10⁶ / 3230 − 10⁶ / 3200', 0.01),
   loft('E27', -167.6, '10⁶ / 6900 − 10⁶ / 3200', 0.05),
-  loft('F27', '168 mired too blue', 'higher colour temperature than the camera is balanced for'),
+  loft(
+    'F27',
+    '168 mired too blue, green by 0.003',
+    'higher colour temperature than the camera is balanced for, and the tint of the walk',
+  ),
+  loft('F25', '3 mired too blue, green by 0.001', '2.9 mired, Duv 0.0011'),
   shed('D3', 1 / 50, 'typed as a time'),
   shed('D5', 4, '8 · 12.5 / 25'),
   shed('E12', 1 / 3, 'f/3.2 is a third above f/2.8', 1e-9),

@@ -117,13 +117,16 @@ export function rowsIn(
   function colourRow(source: string, at: number): Record<string, PlannedCell> {
     const of = (column: ColumnName): string => cell(column, at);
     const off = of('fromKey');
+    const tint = of('wanted');
     return row(at, {
       point: { typed: source },
       wanted: { role: 'reading', quantity: 'duv' },
       reading: { role: 'reading', quantity: 'colourTemperature' },
       fromKey: { typed: `=MIREDSHIFT(${fixed('white')},${of('reading')})` },
       verdict: {
-        typed: `=IF(ROUND(${off},0)=0,"as the camera’s white",ROUND(ABS(${off}),0)&" mired too "&IF(${off}>0,"warm","blue"))`,
+        typed:
+          `=IF(ROUND(${off},0)=0,"as the camera’s white",ROUND(ABS(${off}),0)&" mired too "&IF(${off}>0,"warm","blue"))` +
+          `&IF(ISBLANK(${tint}),"",IF(ROUND(${tint},3)=0,"",IF(${tint}>0,", green by ",", magenta by ")&TEXT(ABS(${tint}),"0.000")))`,
         quantity: 'text',
       },
       note: { quantity: 'text' },

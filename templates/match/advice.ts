@@ -48,7 +48,7 @@ function mixture(line: number, label: string, lights: string): Record<string, Pl
     [y]: { typed: `=MIXY(${lights})`, quantity: 'chromaticity' },
     [`${letterOf('verdict')}${line}`]: {
       typed: `=COLOURVERDICT(MIREDSHIFT(${white.kelvin},B${line}),D${line}-${white.duv},${white.mired},${white.within})`,
-      quantity: 'verdict',
+      quantity: 'text',
     },
   };
 }

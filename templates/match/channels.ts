@@ -81,7 +81,7 @@ function settingRow(line: number): Record<string, PlannedCell> {
       typed: once(
         `COLOURVERDICT(${is('leftMired')},${is('leftDuv')},${white.mired},${white.within})`,
       ),
-      quantity: 'verdict',
+      quantity: 'text',
     },
     words: {
       typed: once(

@@ -98,8 +98,8 @@ describe('the loft, walked with a thumb', () => {
     await thumb.goTo('Fill colour');
     await thumb.keys('3', '1', '0', '0');
     await thumb.main.tap();
-    // 10⁶ / 3100 − 10⁶ / 3200 = 10.1 mired.
-    await says(() => thumb.verdict.innerText()).toBe('10 mired too warm');
+    // 10⁶ / 3100 − 10⁶ / 3200 = 10.1 mired; the tint of the walk before was 0.0068.
+    await says(() => thumb.verdict.innerText()).toBe('10 mired too warm, green by 0.007');
     expect(await thumb.main.innerText()).toBe('Next: tint');
     await thumb.main.tap();
     await thumb.keys('0', 'Decimal sign', '0', '0', '2', 'Plus or minus');

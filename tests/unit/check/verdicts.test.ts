@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { describeCells, setTarget } from '../../../src/book/make/properties.ts';
+import { describeCells, setQuantity, setTarget } from '../../../src/book/make/properties.ts';
 import { describeSheet } from '../../../src/book/make/sheets.ts';
 import { agreementOf } from '../../../src/check/agreement.ts';
 import { judgingPlaces, pointsAmong } from '../../../src/check/points.ts';
@@ -188,6 +188,26 @@ describe('how many points agree', () => {
     const door = pointsOn(opened, 'Door');
     expect(agreementOf([...points, ...door]).words).toBe('3 of 7 points agree, 2 are off, 2 wait');
     expect(agreementOf(door).words).toBe('1 of 1 point agrees');
+  });
+
+  it('counts a colour’s verdict; what is declared a text tells of one and is no point', () => {
+    const opened = openBook({
+      Match: [
+        ['Window', '=COLOURVERDICT(MIREDSHIFT(3200,C1),0.005)', '6900 K'],
+        ['Lamp', '=COLOURVERDICT(MIREDSHIFT(3200,C2),0)', ''],
+        ['Both', '=COLOURVERDICT(-50,0)'],
+      ],
+    });
+    const { document, means, engine, must, idOf, spot } = opened;
+    const both = { sheet: idOf('Match'), top: 2, left: 1, height: 1, width: 1 };
+    must(setQuantity(document, means, [both], 'text'));
+    const points = pointsOn(opened, 'Match');
+    expect(points.map(({ words, shape }) => [words, shape])).toEqual([
+      // 10⁶ / 6900 − 10⁶ / 3200 = −167.6 mired.
+      ['168 mired too blue, green by 0.005', 'under'],
+      [expect.stringContaining('waiting'), 'waits'],
+    ]);
+    expect(engine.valueOf(spot('B3'))).toBe('50 mired too blue');
   });
 
   it('is nothing where nothing was aimed at', () => {

@@ -97,6 +97,19 @@ describe('how a reading stands', () => {
     });
   });
 
+  it.each([
+    // 10⁶ / 3000 − 10⁶ / 3200 = 20.8 mired.
+    ['3000 K', 'Duv +0.0068', '21 mired too warm, green by 0.007', 'over'],
+    ['6900 K', 'Duv +0.0030', '168 mired too blue, green by 0.003', 'under'],
+    ['3200 K', 'Duv -0.0040', 'as the camera’s white, magenta by 0.004', 'under'],
+    ['3200 K', 'Duv +0.0040', 'as the camera’s white, green by 0.004', 'over'],
+    ['3200 K', 'Duv +0.0004', 'as the camera’s white', 'agrees'],
+  ])('%s with a tint of %s is %s', (kelvin, tint, words, shape) => {
+    act('walk.fill', 'Key colour', { text: kelvin });
+    act('walk.fill', 'Key colour', { text: tint, spot: reading('Key colour', 'Tint').spot });
+    expect(verdictOn(look, reading('Key colour'))).toEqual({ words, shape });
+  });
+
   it('says the side that a colour is off to, and leaves the tint beside it alone', () => {
     act('walk.fill', 'Key colour', { text: '3000 K' });
     expect(verdictOn(look, reading('Key colour'))?.shape).toBe('over');
