@@ -24,7 +24,8 @@ export function judgingPlaces(sheet: Sheet): JudgingPlaces {
   const aimed: Place[] = [];
   for (const { row, column, cell } of sheet.cells()) {
     const place = { sheet: sheet.id, row, column };
-    if (cell.content.kind === 'formula' && judged(cell, cell.content.formula.shape)) said.push(place);
+    if (cell.content.kind === 'formula' && judged(cell, cell.content.formula.shape))
+      said.push(place);
     else if (cell.target !== undefined) aimed.push(place);
   }
   return { said, aimed };
