@@ -25,6 +25,7 @@ const spectra = spectraFrom({
   Shut: { ...made(() => 0), measures: 'transmission' },
   Green: made((nm) => (nm === 505 ? 1 : 0)),
   Short: made(() => 1, [{ kind: 'above', from: 730, to: 780 }]),
+  '3200 K': made(() => 1),
 });
 const refusal = (definition: AnyDefinition, ...args: readonly Argument[]) => {
   const result = call(definition, args, { ...settings, spectra });
@@ -56,6 +57,13 @@ describe('a light that has no answer is refused with a sentence', () => {
   it('that has no colour temperature', () => {
     expect(refusal(SPECTRUMSSI, 'Green')).toMatch(/^SPECTRUMSSI: .*\.$/);
     expect(refusal(SPECTRUMTLCI, 'Green')).toMatch(/^SPECTRUMTLCI: .*\.$/);
+  });
+});
+
+describe('a reference', () => {
+  it('is a spectrum of the book even where its name could be a temperature', () => {
+    expect(refusal(SPECTRUMSSI, 'White', '3200 K')).toBeCloseTo(100, 9);
+    expect(refusal(SPECTRUMSSI, 'White', '3201 K')).toBeLessThan(90);
   });
 });
 
