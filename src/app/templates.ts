@@ -49,6 +49,16 @@ export const templates: readonly TemplateEntry[] = [
     purpose: words.templates.marksHelp,
   },
   {
+    id: 'meter-calibration',
+    title: words.templates.calibration,
+    purpose: words.templates.calibrationHelp,
+  },
+  {
+    id: 'timeline',
+    title: words.templates.timeline,
+    purpose: words.templates.timelineHelp,
+  },
+  {
     id: 'match',
     title: words.templates.match,
     purpose: words.templates.matchHelp,

@@ -109,6 +109,22 @@ const drawings: Readonly<Record<string, unknown>> = {
     <path class="ink" d="M24 108C60 76 110 74 178 92" />
     <circle class="lit" cx="54" cy="88" r="5" /><circle class="ink paper" cx="136" cy="81" r="5" />
     <path class="litline" d="M66 92c18 8 36 8 54 0m-9-2 10 1-4 9" />`,
+  // Two meters with their domes in one light, and the hands a little apart.
+  'meter-calibration': svg`
+    <path class="glow" d="M100 6 24 52H176Z" />
+    <path class="ink paper" d="M44 50h40v56H44zM116 50h40v56h-40z" />
+    <path class="lit" d="M52 48a12 12 0 0 1 24 0z" /><path class="ink paper" d="M124 48a12 12 0 0 1 24 0z" />
+    <path class="soft" d="M50 84a14 14 0 0 1 28 0M122 84a14 14 0 0 1 28 0M50 96h28M122 96h28" />
+    <path class="litline" d="M64 86V70" /><path class="ink" d="M136 86l7-15" />
+    <path class="soft" stroke-dasharray="2 4" d="M64 64h72" />`,
+  // Readings that fall over the hours, the line through them, and the band they leave.
+  timeline: svg`
+    <path class="glow faint-glow" d="M28 26h148v30H28z" /><path class="ink" d="M28 14v92h152" />
+    <path class="soft" stroke-dasharray="2 4" d="M28 26h148M28 56h148" />
+    <path class="soft" d="M54 106v6M84 106v6M114 106v6M144 106v6" />
+    <path class="litline" d="M40 34 164 92" />
+    <circle class="lit" cx="54" cy="38" r="5" /><circle class="lit" cx="84" cy="57" r="5" />
+    <circle class="ink paper" cx="114" cy="67" r="5" /><circle class="ink paper" cx="144" cy="86" r="5" />`,
   // A loft with its beams, a window gap and a bench in the light that falls through it.
   'harbour-hours': svg`
     <path class="glow" d="M128 34 148 30 92 104H36Z" />

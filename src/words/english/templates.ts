@@ -21,6 +21,11 @@ export const templates = {
     'How evenly a backdrop or a screen is lit: highest, lowest, mean, and spread in stops.',
   marks: 'Marks',
   marksHelp: 'What an actor gets on each mark of a move, how soft it is, and how deep it holds.',
+  calibration: 'Meter calibration',
+  calibrationHelp:
+    'How far one meter reads over another, and whether that can be told from the spread.',
+  timeline: 'Timeline',
+  timelineHelp: 'How one point drifts over the hours, and when it leaves the tolerance.',
   match: 'Match',
   matchHelp:
     'How far each source is off the white, what of the kit brings it there, what it costs.',
