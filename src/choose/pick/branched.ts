@@ -2,35 +2,60 @@ import { solve, type Constraint, type Solution } from 'yalps';
 import type { PickModel } from './model.ts';
 
 export interface Branched {
-  readonly values: ReadonlyMap<string, number>;
-  /** Surely the best, and not merely the best that was found in the time. */
+  /** The best there is, or that was found; none where none was. */
+  readonly values?: ReadonlyMap<string, number>;
+  /** What every set costs at least, as far as that was shown. */
+  readonly least: number;
+  /** Surely nothing better within the limit. */
   readonly proven: boolean;
+}
+
+/** What is looked for, and how long. */
+export interface Limits {
+  /** What it may cost at most. */
+  readonly below: number;
+  /** By how much two costs differ at least. */
+  readonly step: number;
+  /** Time of the clock at which to stop. */
+  readonly until: number;
+  now(): number;
 }
 
 type Found = Solution<string>;
 
 /**
- * Solves a programme in whole numbers. One set is found first by rounding; then only what is cheaper
- * by at least `step` is looked for, which passes over whole branches of the search.
+ * Solves a programme in whole numbers. What no set can cost rises in strides, each of them the proof
+ * that there is none up to there: so much is known even when the time runs out.
  */
-export function branched(
-  model: PickModel,
-  milliseconds: number,
-  step: number,
-): Branched | undefined {
-  const rounded = model.integers.length > mostToRound ? undefined : dive(model);
-  const limit = rounded && rounded.result - step * 0.999;
-  const constraints = new Map(model.constraints);
-  if (limit !== undefined) constraints.set('cost', { max: limit });
-  const solution = solve(
-    { ...model, constraints },
-    { timeout: milliseconds, maxIterations: Infinity },
-  );
-  const better = Number.isFinite(solution.result) ? solution : undefined;
-  const best = better ?? rounded;
-  if (!best) return undefined;
-  const proven = better ? solution.status === 'optimal' : solution.status === 'infeasible';
-  return { values: new Map(best.variables), proven };
+export function branched(model: PickModel, { below, step, until, now }: Limits): Branched {
+  const within = (max: number, milliseconds: number): Found => {
+    const constraints = new Map(model.constraints);
+    if (max !== Infinity) constraints.set('cost', { max });
+    return solve(
+      { ...model, constraints },
+      { timeout: Math.max(1, milliseconds), maxIterations: Infinity },
+    );
+  };
+  const relaxed = solve({ ...model, integers: [] });
+  if (relaxed.status === 'infeasible') return { least: Infinity, proven: true };
+  let least = relaxed.status === 'optimal' ? relaxed.result : 0;
+  if (least > below) return { least, proven: true };
+  let stride = below === Infinity ? Infinity : Math.max(step, (below - least) / 4);
+  while (stride >= step) {
+    const max = Math.min(below, least + stride);
+    const left = until - now();
+    const found = within(max, max < below ? left / 2 : left);
+    if (Number.isFinite(found.result)) {
+      const proven = found.status === 'optimal';
+      return { values: new Map(found.variables), least: proven ? found.result : least, proven };
+    }
+    const none = found.status === 'infeasible';
+    if (none && max === below) return { least, proven: true };
+    if (none) least = max;
+    else if (stride === Infinity || now() >= until) break;
+    stride *= none ? 2 : 0.25;
+  }
+  return { least, proven: false };
 }
 
 /** Rounding solves once for each number: with more of them that takes longer than it spares. */
@@ -42,7 +67,13 @@ const nearWhole = 1e-7;
  * A set found by solving without whole numbers, fixing the number that is nearest to a whole one from
  * below, and solving again; where more of it does no good, less does, or there is none by this way.
  */
-function dive({ integers, constraints, variables, ...model }: PickModel): Found | undefined {
+export function rounded({
+  integers,
+  constraints,
+  variables,
+  ...model
+}: PickModel): Found | undefined {
+  if (integers.length > mostToRound) return undefined;
   const rows = new Map([...variables].map(([name, row]) => [name, new Map(row)]));
   for (const name of integers) rows.get(name)?.set(`whole ${name}`, 1);
   const fixed = new Map<string, Constraint>();

@@ -1,4 +1,4 @@
-import { programme, type Kept, type Loosened } from './programme.ts';
+import { programme, type Kept, type Loosened, type Programmed } from './programme.ts';
 import type { Obstacle, Pick, Problem } from './problem.ts';
 import { tuned } from './tuned.ts';
 
@@ -22,24 +22,29 @@ export interface Patience {
  */
 export function* pick(problem: Problem, patience: Patience): Generator<number, Picked> {
   yield 0;
-  const best = programme(problem, patience.each);
-  if (!best) {
+  const { each, now } = patience;
+  const best = programme(problem, { milliseconds: each, now });
+  if (best === 'undecided') return { kind: 'undecided' };
+  if (best === 'none') {
     const obstacle = obstacleIn(problem, patience);
     return obstacle ? { kind: 'none', obstacle } : { kind: 'undecided' };
   }
   yield 0.3;
   const second = yield* nextBest(problem, best, patience);
+  // Where there was no proof, the next may be the better one.
+  const [first, next] = second && second.cost < best.cost ? [second, best] : [best, second];
+  const least = Math.min(first.cost, best.least);
   return {
     kind: 'found',
-    best: tuned(problem, best),
-    ...(second && { second: tuned(problem, second) }),
+    best: tuned(problem, { ...first, least, proven: least >= first.cost }),
+    ...(next && { second: tuned(problem, next) }),
   };
 }
 
 /** Any other set has one more of something or one less of something: the cheapest of all those. */
 function* nextBest(
   problem: Problem,
-  best: Pick,
+  best: Programmed,
   { each, second, now }: Patience,
 ): Generator<number, Pick | undefined> {
   const branches = best.counts.flatMap((count, option): Kept[] => [
@@ -47,19 +52,25 @@ function* nextBest(
     { option, atLeast: count + 1 },
   ]);
   const until = now() + second;
-  let found: Pick | undefined;
+  const [met] = best.others;
+  let found: Pick | undefined = met && { ...met, least: best.least, proven: false };
   for (const [index, kept] of branches.entries()) {
     const left = until - now();
-    if (left <= 0) return found && { ...found, proven: false };
-    const other = programme(problem, Math.min(each, left), {}, kept);
-    if (other && (!found || other.cost < found.cost)) found = other;
+    if (left <= 0) break;
+    const milliseconds = Math.min(each, left / (branches.length - index));
+    const below = found?.cost ?? Infinity;
+    const other = programme(problem, { milliseconds, kept, below, now });
+    if (typeof other !== 'string') found = other;
     yield 0.3 + (0.7 * (index + 1)) / branches.length;
   }
   return found;
 }
 
-function obstacleIn(problem: Problem, { each }: Patience): Obstacle | undefined {
-  const loose = (loosened: Loosened) => programme(problem, each, loosened);
+function obstacleIn(problem: Problem, { each, now }: Patience): Obstacle | undefined {
+  const loose = (loosened: Loosened) => {
+    const found = programme(problem, { milliseconds: each, loosened, now });
+    return typeof found === 'string' ? undefined : found;
+  };
   const anyNumber = loose({ items: true });
   if (anyNumber) {
     const lacking = [...anyNumber.more].filter(([, more]) => more > 0);

@@ -30,6 +30,8 @@ export interface Pick {
   /** How many of each option hang on each circuit: `[option][circuit]`. */
   readonly onCircuits: readonly (readonly number[])[];
   readonly cost: number;
+  /** What every set costs at least, as far as that was shown. */
+  readonly least: number;
   /** Surely the cheapest, and not merely the best that was found in the time. */
   readonly proven: boolean;
 }

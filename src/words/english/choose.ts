@@ -80,6 +80,8 @@ export const choose = {
   noPoints: 'No point has a wanted light above zero.',
   noOptions: 'There is no option in the table.',
   proven: (cost: string) => `${cost}, surely the cheapest.`,
+  bestWithin: (cost: string, percent: number) =>
+    `${cost}, the cheapest found; at most ${percent} % above the least possible.`,
   bestSoFar: (cost: string) => `${cost}, the best found in the time; there may be a cheaper one.`,
   andNext: (first: string, more: string) => `${first} The next costs ${more} more.`,
   undecided: 'Neither a set nor the proof that there is none was found in the time.',
