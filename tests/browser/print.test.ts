@@ -303,6 +303,10 @@ describe.each([
       'Set plan',
       'Backdrop',
       'Marks',
+      'Power',
+      'Compare',
+      'Choosing',
+      'Hire',
     ]);
     const numbers = await page
       .locator('.printed > section:first-child .note-number')
@@ -310,9 +314,9 @@ describe.each([
     const notes = page.locator('.printed > section:first-child .end-notes li');
     expect(new Set(numbers).size).toBe(await notes.count());
     expect(numbers.length).toBeGreaterThan(0);
-    // A page for each of ten sheets, more for the columns of four wide ones, and for eight figures.
+    // A page for each of fourteen sheets, more for the columns of wide ones, and for their figures.
     const pages = await pagesOf(page);
-    expect(pages).toBeGreaterThanOrEqual(12);
+    expect(pages).toBeGreaterThanOrEqual(14);
     expect(pages).toBeLessThanOrEqual(26);
   });
 
