@@ -165,7 +165,12 @@ export const spectra: References = {
       const given = reference?.[0]?.[0]?.value;
       if (given !== undefined) return similarityOf(behind(table, filter), Number(given), true);
       if (own === undefined || Math.abs(own - 4000) < 1) return undefined;
-      return similarityOf(behind(table, filter), own, false);
+      const at = (kelvin: number) => similarityOf(behind(table, filter), kelvin, false);
+      // CIE 15 rounds the shares of daylight to three places: the index goes in steps. Where one lies
+      // within what the two temperatures may differ by, either side of it is right.
+      const goodTo = 0.1;
+      const step = own < 4000 ? 0 : Math.abs(at(own + goodTo) - at(own - goodTo));
+      return step > 0.005 ? undefined : at(own);
     },
   },
   SPECTRUMTLCI: {
