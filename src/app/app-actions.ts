@@ -19,6 +19,7 @@ import { settingsHere } from './place.ts';
 import type { PrintJob } from './print.ts';
 import type { Versions } from './versions.ts';
 import { sample, templateText } from './templates.ts';
+import { withOpenBook } from './with-desk.ts';
 import { pasteOrTakeIn } from '../walk/commands.ts';
 import { words } from '../words/words.ts';
 
@@ -55,15 +56,9 @@ const themes: readonly (readonly [Theme, string])[] = [
   ['metering', words.app.themeMetering],
 ];
 
-const noBook = words.app.openFirst;
-
 /** Actions on whole books, on this screen and on the clipboard, beside the commands of a book. */
 export function appActions(hands: AppHands): readonly Action[] {
-  const needsBook = () => (hands.desk() ? undefined : noBook);
-  const withDesk = (run: (desk: Desk) => Outcome | Promise<Outcome>) => () => {
-    const desk = hands.desk();
-    return desk ? run(desk) : { ok: false, reason: noBook };
-  };
+  const { unavailable: needsBook, withDesk } = withOpenBook(() => hands.desk());
   return [
     ...bookActions(hands, needsBook, withDesk),
     ...figureActions(hands, needsBook),

@@ -1,19 +1,14 @@
-import type { Outcome } from '../commands/command.ts';
 import { words } from '../words/words.ts';
 import type { Action } from './actions.ts';
 import type { ChooseHands } from './choose-hands.ts';
 import { chooseFixtures, hangLoads } from './choose-pick.ts';
 import { askSolve } from './choose-solve.ts';
 import { askSweep, runAgain, turnLive } from './choose-sweep.ts';
-import type { Desk } from './desk.ts';
+import { withOpenBook } from './with-desk.ts';
 
 /** Solving for a cell and sweeping cells over values: tried on a copy, off the page. */
 export function chooseActions(hands: ChooseHands): readonly Action[] {
-  const withDesk = (run: (desk: Desk) => Outcome | Promise<Outcome>) => () => {
-    const desk = hands.desk();
-    return desk ? run(desk) : { ok: false as const, reason: words.app.openFirst };
-  };
-  const unavailable = () => (hands.desk() ? undefined : words.app.openFirst);
+  const { unavailable, withDesk } = withOpenBook(() => hands.desk());
   return [
     {
       id: 'choose.solve',

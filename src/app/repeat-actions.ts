@@ -18,6 +18,7 @@ import { words } from '../words/words.ts';
 import type { Action } from './actions.ts';
 import type { Desk } from './desk.ts';
 import { askForFile, saveText } from './file-dialog.ts';
+import { withOpenBook } from './with-desk.ts';
 import { lookAt } from './workbook.ts';
 
 export interface RepeatHands {
@@ -33,13 +34,7 @@ const ending = 'halfstop-record.json';
 
 /** Records of set-ups, and what is made from them. */
 export function repeatActions(hands: RepeatHands): readonly Action[] {
-  const unavailable = () => (hands.desk() ? undefined : words.app.openFirst);
-  const withDesk = (run: (desk: Desk, args: unknown) => Outcome | Promise<Outcome>) => {
-    return (args?: unknown) => {
-      const desk = hands.desk();
-      return desk ? run(desk, args) : { ok: false as const, reason: words.app.openFirst };
-    };
-  };
+  const { unavailable, withDesk } = withOpenBook(() => hands.desk());
   return [
     {
       id: 'repeat.record',

@@ -1,7 +1,7 @@
 import { observer1931 } from '../../../functions/data/observer1931.ts';
 import type { Tristimulus } from '../../../functions/colour/observer.ts';
 
-type Three = readonly [number, number, number];
+export type Three = readonly [number, number, number];
 type Matrix = readonly [Three, Three, Three];
 
 /** X, Y, Z of white D65 to linear light of a screen’s primaries: IEC 61966-2-1 (sRGB). */
@@ -29,25 +29,29 @@ const times = (matrix: Matrix, [a, b, c]: Three): Three => {
 };
 const three = ({ X, Y, Z }: Tristimulus): Three => [X, Y, Z];
 
-/** The curve between light and a screen’s code: IEC 61966-2-1. */
-function coded(light: number): number {
+/** The curve between light and a screen’s code, 0 to 255: IEC 61966-2-1. */
+export function coded(light: number): number {
   const kept = Math.min(1, Math.max(0, light));
   return Math.round(255 * (kept <= 0.0031308 ? 12.92 * kept : 1.055 * kept ** (1 / 2.4) - 0.055));
 }
 
 const written = (linear: Three): string => `rgb(${linear.map(coded).join(' ')})`;
 
-/**
- * A colour under a light, as about any screen shows it to an eye that is used to that light: the
- * light’s white becomes the screen’s. What a screen cannot show is cut to what it can.
- */
-export function screenColour(colour: Tristimulus, white: Tristimulus): string {
-  const cones = times(toCones, three(colour));
-  const adapted = times(toCones, three(white));
+/** Linear light of a screen’s primaries to an eye that is used to a white: that becomes the screen’s. */
+export function lightOnScreen(colour: Three, white: Three): Three {
+  const cones = times(toCones, colour);
+  const adapted = times(toCones, white);
   const scale = times(toCones, whiteOfScreen);
   const [l, m, s] = cones.map((one, index) => (one * scale[index]!) / adapted[index]!);
-  return written(times(toScreen, times(fromCones, [l!, m!, s!])));
+  return times(toScreen, times(fromCones, [l!, m!, s!]));
 }
+
+/**
+ * A colour under a light, as about any screen shows it to an eye that is used to that light. What a
+ * screen cannot show is cut to what it can.
+ */
+export const screenColour = (colour: Tristimulus, white: Tristimulus): string =>
+  written(lightOnScreen(three(colour), three(white)));
 
 /**
  * The colour of one wavelength, as near as a screen comes: no screen has any of them, so each is
