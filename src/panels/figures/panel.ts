@@ -16,6 +16,7 @@ import { figureKey, openFigureMenu } from './menu.ts';
 import { handsOver } from './hands.ts';
 import { createHolding, type Holding } from './hold.ts';
 import type { FigureView } from './seam.ts';
+import { furtherSentences } from './sentences.ts';
 import { setStand, stand } from './stand.ts';
 import { svgOf } from './svg.ts';
 import { words } from '../../words/words.ts';
@@ -155,15 +156,6 @@ function card(figure: FigureView, size: Size, workbook: Workbook, shell: Shell, 
           })
         : ''
     }
-    ${
-      rest.length > 0
-        ? html`<details>
-            <summary>${words.figures.inWords}</summary>
-            <ul>
-              ${rest.map((sentence) => html`<li>${written(sentence)}</li>`)}
-            </ul>
-          </details>`
-        : ''
-    }
+    ${furtherSentences(rest)}
   </figure>`;
 }

@@ -8,7 +8,8 @@ import type { Look } from '../views/look.ts';
 import { cellsOf } from './cells.ts';
 import { captions, optionsIn, rowOf } from './compared.ts';
 import { cautionsOf, pairsAbove } from './gather.ts';
-import { listed, pairs, part } from './view.ts';
+import { pairs } from '../kit/pairs.ts';
+import { listed, part } from './view.ts';
 
 /** As wide as the page leaves it, in letters of 8 points. */
 const size = { width: 640, letters: 11 };

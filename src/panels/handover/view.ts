@@ -1,8 +1,9 @@
 import { html, nothing } from 'lit-html';
 import { words } from '../../words/words.ts';
+import { pairs } from '../kit/pairs.ts';
 import { shape } from '../kit/shape.ts';
 import { written } from '../kit/written.ts';
-import type { HandOver, HandOverPoint, Listed, Pair } from './handover.ts';
+import type { HandOver, HandOverPoint, Listed } from './handover.ts';
 
 /** The page itself, for the screen and for paper. */
 export function handOverPage(told: HandOver, date: string) {
@@ -45,19 +46,6 @@ export const part = (title: string, content: unknown) =>
         <h3>${title}</h3>
         ${content}
       </section>`;
-
-export const pairs = (all: readonly Pair[]) =>
-  all.length === 0
-    ? nothing
-    : html`<dl>
-        ${all.map(
-          ({ label, text }) =>
-            html`<div>
-              <dt>${label}</dt>
-              <dd>${written(text)}</dd>
-            </div>`,
-        )}
-      </dl>`;
 
 /** Columns in which no row says anything are left out. */
 export function listed({ captions, rows }: Listed) {

@@ -6,6 +6,7 @@ import { rendering } from '../../figures/kinds/rendering.ts';
 import { spectrum } from '../../figures/kinds/spectrum.ts';
 import { pageTheme } from '../../figures/kit/theme.ts';
 import { spectraIn } from '../../files/spectra/shelf.ts';
+import { furtherSentences } from '../figures/sentences.ts';
 import { svgOf } from '../figures/svg.ts';
 import { written } from '../kit/written.ts';
 import { verbs } from '../verbs.ts';
@@ -42,16 +43,7 @@ export function spectrumFigures(
         <figcaption>
           <div>
             <p>${written(lead)}</p>
-            ${
-              rest.length > 0
-                ? html`<details>
-                    <summary>${words.figures.inWords}</summary>
-                    <ul>
-                      ${rest.map((sentence) => html`<li>${written(sentence)}</li>`)}
-                    </ul>
-                  </details>`
-                : ''
-            }
+            ${furtherSentences(rest)}
           </div>
         </figcaption>
         ${'reason' in made ? '' : toSheet(kind, options, workbook)}

@@ -5,7 +5,7 @@ import type { ShelfItem } from '../../book/types.ts';
 import { noteOf } from '../../files/spectra/read.ts';
 import { spectrumOf } from '../../files/spectra/shelf.ts';
 import type { Signal } from '../kit/signals.ts';
-import { written } from '../kit/written.ts';
+import { pairs } from '../kit/pairs.ts';
 import type { Workbook } from '../workbook.ts';
 import { spectrumFigures } from './drawn.ts';
 import { factsOf, filterFacts } from './facts.ts';
@@ -37,16 +37,7 @@ export function spectrumReport(
   const notes = (spectrum.madeUp ?? []).map(noteOf);
   return html`<section class="report" aria-label=${said.report(name)}>
     <h3>${said.report(name)}</h3>
-    ${filters.length > 0 ? behind(filters, before, filter) : nothing}
-    <dl class="comes-to">
-      ${facts.map(
-        ({ label, text }) =>
-          html`<div>
-            <dt>${label}</dt>
-            <dd>${written(text)}</dd>
-          </div>`,
-      )}
-    </dl>
+    ${filters.length > 0 ? behind(filters, before, filter) : nothing} ${pairs(facts, 'comes-to')}
     ${spectrumFigures(items, { spectrum: name, filter: before?.name ?? '' }, isFilter, workbook)}
     ${[...sentences, ...notes].map((sentence) => html`<p class="faint">${sentence}</p>`)}
   </section>`;

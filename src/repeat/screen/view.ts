@@ -3,6 +3,7 @@ import type { QuantityName } from '../../../functions/quantities/names.ts';
 import type { WritingSettings } from '../../../functions/quantities/settings.ts';
 import type { Photo } from '../../book/types.ts';
 import type { Record } from '../../book/records.ts';
+import { pairs } from '../../panels/kit/pairs.ts';
 import { photoRow } from '../../panels/kit/photo.ts';
 import { written } from '../../panels/kit/written.ts';
 import { say } from '../../panels/views/show.ts';
@@ -22,8 +23,8 @@ export function recordView(record: Record, workbook: Workbook, writing: WritingS
     <p class="faint">
       ${[said.dateAndPlace(date, time, place), by, meter?.name].filter(Boolean).join(' · ')}
     </p>
-    ${record.note ? html`<p>${record.note}</p>` : nothing} ${pairs(said.camera, camera.settings)}
-    ${pairs(said.ratios, ratios)}
+    ${record.note ? html`<p>${record.note}</p>` : nothing}
+    ${titled(said.camera, pairs(camera.settings))} ${titled(said.ratios, pairs(ratios))}
     ${table(
       said.points,
       [said.point, said.reading, said.fromKey, said.light, said.lampAlone, said.stood, said.output],
@@ -59,19 +60,11 @@ export function recordView(record: Record, workbook: Workbook, writing: WritingS
 const rounded = (value: number | undefined) =>
   value === undefined ? undefined : Number(value.toPrecision(3));
 
-const pairs = (title: string, all: readonly { readonly label: string; readonly text: string }[]) =>
-  all.length === 0
+const titled = (title: string, content: unknown) =>
+  content === nothing
     ? nothing
     : html`<h4>${title}</h4>
-        <dl>
-          ${all.map(
-            ({ label, text }) =>
-              html`<div>
-                <dt>${label}</dt>
-                <dd>${written(text)}</dd>
-              </div>`,
-          )}
-        </dl>`;
+        ${content}`;
 
 function table(title: string, heads: readonly string[], rows: readonly (readonly string[])[]) {
   if (rows.length === 0) return nothing;
