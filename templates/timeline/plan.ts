@@ -97,7 +97,7 @@ const timelineSheet = (watch: PlannedWatch, moments: readonly PlannedMoment[]): 
 /** A November afternoon at the invented harbour. */
 const afternoon = timelineSheet(
   {
-    point: 'Bench by the window',
+    point: 'Rope bench',
     date: '2026-11-24',
     latitude: '55°',
     longitude: '-1.5°',
