@@ -1,3 +1,4 @@
+import { unitAnywhere } from '../../functions/quantities/lookUp.ts';
 import type { Token } from './tokens.ts';
 import type { BinaryOperator, Call, FormulaFault, Node } from './types.ts';
 import { words } from '../words/words.ts';
@@ -171,10 +172,19 @@ class Reader {
     const reason =
       unused[token.text] ??
       misplaced[token.kind] ??
+      this.#quantity(token) ??
       (token.kind === 'operator' || token.kind === 'unknown'
         ? words.formula.unreadableHere(token.text)
         : words.formula.operatorMissing(token.text));
     return new Fault(reason, token.start);
+  }
+
+  /** A number with its unit, as it is typed into a cell. */
+  #quantity(unit: Token): string | undefined {
+    const number = this.#tokens[this.#next - 1];
+    return number?.kind === 'number' && unitAnywhere(unit.text)
+      ? words.formula.unitOutside(`${number.text} ${unit.text}`)
+      : undefined;
   }
 
   #skip(kind: Token['kind']): boolean {

@@ -103,9 +103,11 @@ describe('entry line', () => {
       await page.keyboard.press('ArrowDown');
     await page.keyboard.press('Enter');
     expect(await page.inputValue('.entry-text')).toBe('=DISTANCEFOR(');
-    expect(await page.locator('.signature .now').textContent()).toBe('lux');
+    const due = page.locator('.signature .due');
+    expect(await due.textContent()).toBe('lux');
+    expect(await due.evaluate((one) => getComputedStyle(one).display)).toBe('inline');
     await page.keyboard.type('800,');
-    expect(await page.locator('.signature .now').textContent()).toBe('distance');
+    expect(await page.locator('.signature .due').textContent()).toBe('distance');
   });
 
   test('Escape closes the suggestions first and drops the entry second', async () => {

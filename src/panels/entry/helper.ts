@@ -73,7 +73,7 @@ function hint(definition: AnyDefinition, argument: number, shell: Shell) {
         ${definition.name}</button
       >(${parameters.map(
         (one, index) =>
-          html`${index > 0 ? ', ' : ''}<span class=${index === current ? 'now' : ''}
+          html`${index > 0 ? ', ' : ''}<span class=${index === current ? 'due' : ''}
               >${one.name}${isOptional(one) ? '?' : ''}</span
             >`,
       )})

@@ -29,6 +29,8 @@ export const formula = {
   listValues: 'A list in braces holds plain values only.',
   unreadableHere: (text: string) => `“${text}” cannot be read here.`,
   operatorMissing: (text: string) => `An operator is missing before “${text}”.`,
+  unitOutside: (amount: string) =>
+    `In a formula a number with a unit stands in quotes: "${amount}".`,
   bracketCloses: 'A bracket closes that was not opened, or closes too early.',
   braceCloses: 'A brace closes that was not opened, or closes too early.',
   semicolon: 'Arguments are separated by commas.',
