@@ -1,4 +1,4 @@
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { call } from '../../../../functions/call.ts';
 import { define, type AnyDefinition, type Parameter } from '../../../../functions/define.ts';
 import {
@@ -64,6 +64,24 @@ describe('anything at all', () => {
 
   it.each([true, false, 'red', '250 fc', 5.6, 0])('%s stays as it stands', (thing) => {
     expect(given(anything, thing)).toBe(thing);
+  });
+});
+
+describe('a table', () => {
+  const seen = vi.fn(() => 0);
+  const table = handsBack({ name: 'rows', quantity: 'table', range: true, help: '' });
+  const shown = (cells: readonly RangeCell[], width: number) => {
+    seen.mockClear();
+    given({ ...table, run: seen } as AnyDefinition, { kind: 'range', cells, width } as Argument);
+    const [rows] = seen.mock.calls[0] as unknown as [readonly (readonly { value: unknown }[])[]];
+    return rows.map((row) => row.map(({ value }) => value));
+  };
+
+  it('comes row by row; a formula’s empty text is as good as an empty cell, a space is none', () => {
+    expect(shown([{ value: 'Key' }, { value: '' }, { value: ' ' }, { value: 0 }], 2)).toEqual([
+      ['Key', undefined],
+      [' ', 0],
+    ]);
   });
 });
 

@@ -121,6 +121,24 @@ describe('the nearest pieces', () => {
     expect(names({ kelvin: 20_000, duv: 0 }, daylight, [piece('blue', -60, 0)])).toEqual([]);
   });
 
+  it('what would lead past the coldest or the hottest that there is stays off, that far it goes', () => {
+    const cold = { kelvin: 1000, duv: 0 };
+    const hot = { kelvin: 100_000, duv: 0 };
+    expect(
+      names({ kelvin: 1050, duv: 0 }, { kelvin: 1002, duv: 0 }, [piece('amber', 60, 0)]),
+    ).toEqual([]);
+    expect(names({ kelvin: 1250, duv: 0 }, cold, [piece('amber', 200, 0)])).toEqual(['amber']);
+    expect(
+      names({ kelvin: 25_000, duv: 0 }, { kelvin: 90_000, duv: 0 }, [piece('blue', -35, 0)]),
+    ).toEqual([]);
+    expect(names({ kelvin: 25_000, duv: 0 }, hot, [piece('blue', -30, 0)])).toEqual(['blue']);
+  });
+
+  it('one magenta is never laid on another', () => {
+    const kit = [piece('half pink', 0, -0.005), piece('pink', 0, -0.006)];
+    expect(names({ kelvin: 3200, duv: 0.011 }, tungsten, kit)).toEqual(['pink']);
+  });
+
   it('an empty kit has nothing', () => {
     expect(names(daylight, tungsten, [])).toEqual([]);
   });
@@ -142,14 +160,46 @@ describe('sources from cells', () => {
     ]);
   });
 
-  it.each<[readonly Typed[], string]>([
-    [[5600, 0], 'MATCHLOSS: sources must be three columns: kelvin, duv, may be changed.'],
-    [[undefined, 0, 'yes'], 'waiting for kelvin (A1)'],
-    [[5600, undefined, 'yes'], 'waiting for duv (B1)'],
-    [['warm', 0, 'yes'], 'MATCHLOSS: kelvin (A1) must be a number.'],
-    [[900, 0, 'yes'], 'MATCHLOSS: kelvin (A1) must be from 1000 to 100000, not 900.'],
-    [[5600, 0.1, 'yes'], 'MATCHLOSS: duv (B1) must be from -0.05 to 0.05, not 0.1.'],
-  ])('%j: %s', (row, message) => {
-    expect(tintedSources('MATCHLOSS', table([row]))).toMatchObject({ message });
+  it('the coldest and the hottest, the greenest and the pinkest belong to it', () => {
+    const ends = [
+      [1000, -0.05, 'yes'],
+      [100_000, 0.05, 'yes'],
+    ];
+    expect(tintedSources('MATCHLOSS', table(ends))).toEqual([
+      { kelvin: 1000, duv: -0.05 },
+      { kelvin: 100_000, duv: 0.05 },
+    ]);
+  });
+
+  it('a cell without a place is named by its column', () => {
+    const row = [{ value: 5600 }, { value: undefined }, { value: 'yes' }].map(({ value }) => ({
+      ...{ at: '', value },
+    }));
+    expect(tintedSources('MATCHLOSS', [row])).toEqual({
+      ...{ code: '#N/A', message: 'waiting for duv', waiting: true },
+    });
+  });
+
+  it.each<[readonly Typed[], object, string]>([
+    [
+      [5600, 0],
+      { code: '#VALUE!' },
+      'MATCHLOSS: sources must be three columns: kelvin, duv, may be changed.',
+    ],
+    [[undefined, 0, 'yes'], { code: '#N/A', waiting: true }, 'waiting for kelvin (A1)'],
+    [[5600, undefined, 'yes'], { code: '#N/A', waiting: true }, 'waiting for duv (B1)'],
+    [['warm', 0, 'yes'], { code: '#VALUE!' }, 'MATCHLOSS: kelvin (A1) must be a number.'],
+    [
+      [900, 0, 'yes'],
+      { code: '#NUM!' },
+      'MATCHLOSS: kelvin (A1) must be from 1000 to 100000, not 900.',
+    ],
+    [
+      [5600, 0.1, 'yes'],
+      { code: '#NUM!' },
+      'MATCHLOSS: duv (B1) must be from -0.05 to 0.05, not 0.1.',
+    ],
+  ])('%j: %j, %s', (row, fault, message) => {
+    expect(tintedSources('MATCHLOSS', table([row]))).toEqual({ ...fault, message });
   });
 });
