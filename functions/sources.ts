@@ -110,6 +110,11 @@ export const sources = {
       'P. M. Janiczek and J. A. DeYoung, Computer programs for sun and moon illuminance, US Naval Observatory Circular 171, 1987.',
     kind: 'paper',
   },
+  'IES RP-21': {
+    title:
+      'Illuminating Engineering Society, Calculation of daylight availability, recommended practice RP-21, 1984 (constants from memory).',
+    kind: 'standard',
+  },
   'LM-63': {
     title:
       'ANSI/IES LM-63-19, Approved method: IES standard file format for the electronic transfer of photometric data, and its editions since 1986.',

@@ -24,6 +24,11 @@ export const templates: readonly TemplateEntry[] = [
     purpose: words.templates.dimmingHelp,
   },
   {
+    id: 'recce',
+    title: words.templates.recce,
+    purpose: words.templates.recceHelp,
+  },
+  {
     id: 'sun',
     title: words.templates.sun,
     purpose: words.templates.sunHelp,

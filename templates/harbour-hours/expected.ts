@@ -5,6 +5,7 @@ export interface Expected {
     | 'Boat shed'
     | 'Camera'
     | 'Tungsten dimming'
+    | 'Recce'
     | 'Sun'
     | 'Reflected survey'
     | 'Fixtures and distances'
@@ -103,6 +104,8 @@ export const expected: readonly Expected[] = [
   on('Sun', 'B6', clock(6, 53.2), 'cos H = −0.0231, H = 6 h 5.3 min', 2 / 1440),
   on('Sun', 'D6', clock(19, 2.7), 'cos H = −0.0181, H = 6 h 4.2 min', 2 / 1440),
   on('Sun', 'D7', 34.8, '90 − 55 − 0.2', 0.1),
+  on('Recce', 'C11', 'Sun in window 2 from 14:58 to 17:23', 'as in templates/recce'),
+  on('Recce', 'H41', 157.5, 'at the speed and time of the sheet of the loft', 0.05),
   on('Reflected survey', 'F6', 12.41, 'log2(1200 / 0.22)', 0.005),
   on('Reflected survey', 'E9', 'clips by 1.1 stops', 'as on the sheet of the loft'),
   on('Reflected survey', 'F10', 0.844, '0.77 + 0.926 · 0.08, at log2(190 / 6.25) = 4.926', 0.001),

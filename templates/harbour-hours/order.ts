@@ -3,6 +3,9 @@ import { interview as set, choosingSheet } from '../choosing/plan.ts';
 import { compareSheet, interview } from '../compare/plan.ts';
 import { film, hireSheet } from '../hire/plan.ts';
 import { loft, powerSheet } from '../power/plan.ts';
+import { harbourRecce } from '../recce/harbour.ts';
+import { circuitAt } from '../recce/house.ts';
+import type { PlannedCircuit } from '../power/circuits.ts';
 import { circuits, down, settings } from '../power/places.ts';
 
 const inLoft = (setting: keyof typeof at): string => `='Sail loft'!${at[setting]}`;
@@ -13,11 +16,24 @@ function freeInLoft(): string {
   return `=${sum('D')}*Power!${settings.share}-${sum('H')}+${sum('G')}`;
 }
 
+/** A circuit of the loft as the recce found it. */
+function foundAt(index: number): PlannedCircuit {
+  const of = (what: Parameters<typeof circuitAt>[1]) => `=Recce!${circuitAt(index, what)}`;
+  return {
+    name: of('name'),
+    phase: of('phase'),
+    breaker: of('breaker'),
+    ...(harbourRecce.circuits[index]?.watts && {
+      house: { watts: of('watts'), powerFactor: of('powerFactor') },
+    }),
+  };
+}
+
 const [key, fill, canvas] = set.points.map(({ name }) => name) as [string, string, string];
 
 /** What the film orders and plugs in. What stands on another sheet is looked up there. */
 export const orderSheets = [
-  powerSheet(loft),
+  powerSheet({ ...loft, circuits: loft.circuits.map((_, index) => foundAt(index)) }),
   compareSheet({
     ...interview,
     stop: inLoft('stop'),
@@ -34,6 +50,10 @@ export const orderSheets = [
   }),
   hireSheet({
     ...film,
-    supplies: [{ supply: 'house', carries: freeInLoft() }, ...film.supplies.slice(1)],
+    supplies: [
+      { supply: 'house', carries: freeInLoft() },
+      { supply: 'house', carries: `=Recce!${circuitAt(3, 'free')}` },
+      ...film.supplies.slice(2),
+    ],
   }),
 ];

@@ -2,10 +2,13 @@ import { readWalk } from '../../src/files/walk.ts';
 import { fillWalk } from '../../src/walk/fill.ts';
 import { buildBook, planMeans, run } from '../build.ts';
 import { cameras, cameraSheet } from '../camera/plan.ts';
+import { at } from '../key-fill-background/camera.ts';
 import { letterOf } from '../key-fill-background/columns.ts';
 import { pointsSheet } from '../key-fill-background/plan.ts';
 import { keyRow } from '../key-fill-background/rows.ts';
-import { harbour, sunSheet } from '../sun/plan.ts';
+import { harbourRecce } from '../recce/harbour.ts';
+import { recceSheet } from '../recce/plan.ts';
+import { sunSheet } from '../sun/plan.ts';
 import { dimmingSheet } from '../tungsten-dimming/plan.ts';
 import { shelve } from '../shelve.ts';
 import { orderSheets } from './order.ts';
@@ -70,7 +73,19 @@ const sheets = [
   }),
   cameraSheet({ ...cameras, C: { ...cameras.C, usedFor: 'rope, slow' } }),
   dimmingSheet,
-  sunSheet({ ...harbour, date: '2026-09-23' }),
+  recceSheet({
+    ...harbourRecce,
+    meterAt: `='Sail loft'!${at.meterAt}`,
+    exposure: `='Sail loft'!${at.time}`,
+  }),
+  // The day in the boat shed, as the recce has it.
+  sunSheet({
+    place: '=Recce!A5',
+    date: '=Recce!B5',
+    latitude: '=Recce!E5',
+    longitude: '=Recce!F5',
+    ahead: '=Recce!G5',
+  }),
   tones,
   ...rigSheets,
   ...orderSheets,

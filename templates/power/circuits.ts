@@ -5,7 +5,8 @@ import { circuits, down, loads, once, settings } from './places.ts';
 /** A circuit of the house as it is found: what it draws before anything of ours is plugged in. */
 export interface PlannedCircuit {
   readonly name: string;
-  readonly phase: 'L1' | 'L2' | 'L3';
+  /** L1, L2 or L3. */
+  readonly phase: string;
   readonly breaker: string;
   readonly house?: { readonly watts: string; readonly powerFactor: string };
 }

@@ -97,6 +97,7 @@ const functions: Readonly<Record<string, (args: readonly Worked[]) => Worked>> =
   DEGREES: of((x) => x.times(180).div(pi)),
   IF: ([test, yes = false, no = false]) => (test === true ? yes : no),
   INT: of((x) => x.floor()),
+  EXP: of((x) => x.exp()),
   LN: of((x) => x.ln()),
   LOG10: of((x) => x.log(10)),
   MAX: over((values) => Exact.max(...values)),

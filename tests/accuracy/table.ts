@@ -7,6 +7,7 @@ export const words: Readonly<Record<string, string>> = {
   COLOURVERDICT: 'words; MIREDSHIFT and DUV have the figures',
   FLICKERCHECK: 'words; FLICKERRESIDUE and FLICKERANGLE have the figures',
   PLACEMENT: 'words; HEADROOM and FOOTROOM have the figures',
+  SUNIN: 'words; tests/standards/recce.test.ts holds its times to the sun of every minute',
   STOPWORDS: 'words; STOPS has the figure',
   VERDICT: 'words; STOPS has the figure',
 };

@@ -109,6 +109,14 @@ const drawings: Readonly<Record<string, unknown>> = {
     <path class="ink" d="M24 108C60 76 110 74 178 92" />
     <circle class="lit" cx="54" cy="88" r="5" /><circle class="ink paper" cx="136" cy="81" r="5" />
     <path class="litline" d="M66 92c18 8 36 8 54 0m-9-2 10 1-4 9" />`,
+  // A window with the sun through it, its patch on the floor, a compass and a tape.
+  recce: svg`
+    <path class="glow" d="M54 24h34l58 80H92Z" />
+    <path class="ink" d="M20 104h160M36 104V14" /><path class="ink paper" d="M54 24h34v44H54z" />
+    <path class="soft" d="M71 24v44M54 46h34" /><circle class="lit" cx="62" cy="33" r="5" />
+    <circle class="ink paper" cx="150" cy="34" r="18" /><path class="litline" d="M150 34l9-11" />
+    <path class="soft" d="M150 16v5M150 47v5M132 34h5M163 34h5" />
+    <path class="ink" d="M54 80h34M54 76v8M88 76v8" />`,
   // Two meters with their domes in one light, and the hands a little apart.
   'meter-calibration': svg`
     <path class="glow" d="M100 6 24 52H176Z" />

@@ -9,6 +9,8 @@ export const templates = {
   dimming: 'Tungsten dimming',
   dimmingHelp:
     'How warm a tungsten lamp turns as it is dimmed, and how far from the camera’s white.',
+  recce: 'Recce',
+  recceHelp: 'When the sun is in which window, what daylight gives, and what the house carries.',
   sun: 'Sun',
   sunHelp: 'Where the sun stands through the day, and how much light a clear sky gives.',
   distances: 'Fixtures and distances',

@@ -7,7 +7,7 @@ const rad = Math.PI / 180;
  * 0.01° from 1950 to 2050; from memory), turned to altitude and azimuth, without refraction.
  * `when` is a spreadsheet’s date and time, universal.
  */
-function almanac(when: number, latitude: number, longitude: number) {
+export function almanac(when: number, latitude: number, longitude: number) {
   // Day 36 526.5 of spreadsheets is noon of 1 January 2000.
   const n = when - 36_526.5;
   const meanLongitude = 280.46 + 0.985_647_4 * n;
@@ -30,7 +30,7 @@ function almanac(when: number, latitude: number, longitude: number) {
 }
 
 /** Sæmundsson’s refraction, from memory; by day only, since below the horizon nobody sees the sun. */
-function seen(altitude: number): number | undefined {
+export function seen(altitude: number): number | undefined {
   if (altitude < 0) return undefined;
   return altitude + 1.02 / Math.tan((altitude + 10.3 / (altitude + 5.11)) * rad) / 60;
 }
