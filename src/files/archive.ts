@@ -1,7 +1,9 @@
-import { strFromU8, strToU8, unzipSync, zipSync, type Zippable } from 'fflate';
+import { strFromU8, strToU8, zipSync, type Zippable } from 'fflate';
 import { readBook } from '../book/form/read.ts';
 import type { Json, Refusal } from '../book/types.ts';
 import { words } from '../words/words.ts';
+import { most, Refused } from './in/refused.ts';
+import { unzip, type UnzipLimits } from './in/unzip.ts';
 
 /** Everything that is kept on a device, in one file. */
 export interface Archive {
@@ -34,6 +36,10 @@ const form = 'halfstop archive';
 const list = 'archive.json';
 /** No archive of ours comes near it; a file made to fill the memory does. */
 const mostBytes = 2 ** 31;
+const limits: UnzipLimits = {
+  ...{ packed: mostBytes, unpacked: mostBytes, ratio: most.ratio },
+  parts: 100_000,
+};
 
 /** The archive as a zip file. The undo history of the books is not in it. */
 export function writeArchive({ made, books, beside }: Archive): Uint8Array<ArrayBuffer> {
@@ -75,7 +81,7 @@ export function readArchive(
     const files = unpacked(bytes);
     const json = listIn(files);
     const text = (path: Json | undefined): string => {
-      const file = typeof path === 'string' ? files[path] : undefined;
+      const file = typeof path === 'string' ? files.get(path) : undefined;
       if (!file) throw new Unreadable(words.archive.lacksFile);
       const content = strFromU8(file);
       const read = readBook(content);
@@ -93,31 +99,28 @@ export function readArchive(
         entry: entryIn(version),
       })),
     }));
-    const beside = Object.entries(files).flatMap(([path, content]) =>
+    const beside = [...files].flatMap(([path, content]) =>
       path.startsWith('beside/') ? [{ name: path.slice('beside/'.length), bytes: content }] : [],
     );
     return { ok: true, archive: { made: String(json['made']), books, beside } };
   } catch (fault) {
-    const reason = fault instanceof Unreadable ? fault.message : words.archive.noArchive;
+    const said = fault instanceof Unreadable || fault instanceof Refused;
+    const reason = said ? fault.message.replace(/\.$/, '') : words.archive.noArchive;
     return { ok: false, reason: words.archive.nothingTaken(reason) };
   }
 }
 
 class Unreadable extends Error {}
 
-function unpacked(bytes: Uint8Array): Readonly<Record<string, Uint8Array>> {
-  let sum = 0;
-  return unzipSync(bytes, {
-    filter({ originalSize }) {
-      sum += originalSize;
-      if (sum > mostBytes) throw new Unreadable(words.archive.larger);
-      return true;
-    },
-  });
+type Files = ReadonlyMap<string, Uint8Array>;
+
+function unpacked(bytes: Uint8Array): Files {
+  if (bytes.length > mostBytes) throw new Unreadable(words.archive.larger);
+  return unzip(bytes, () => true, limits).parts;
 }
 
-function listIn(files: Readonly<Record<string, Uint8Array>>): Entry {
-  const file = files[list];
+function listIn(files: Files): Entry {
+  const file = files.get(list);
   const json = (file ? JSON.parse(strFromU8(file)) : {}) as Entry;
   if (json['form'] !== form) throw new Unreadable(words.archive.noArchive);
   if (json['version'] !== 1) throw new Unreadable(words.archive.newer);

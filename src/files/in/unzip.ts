@@ -5,6 +5,9 @@ import { words } from '../../words/words.ts';
 const slice = 32_768;
 const free = 1_000_000;
 
+/** What is unpacked at most; see `most`. */
+export type UnzipLimits = Readonly<Record<'packed' | 'unpacked' | 'ratio' | 'parts', number>>;
+
 /** The parts of a packed file, and the names of those that were left as they are. */
 export interface Unzipped {
   readonly parts: ReadonlyMap<string, Uint8Array>;
@@ -15,19 +18,23 @@ export interface Unzipped {
  * Unpacks the parts that are wanted, a slice at a time, and counts what comes out: what a file says
  * of its own size is not believed.
  */
-export function unzip(bytes: Uint8Array, wanted: (name: string) => boolean): Unzipped {
-  if (bytes.length > most.packed) throw new Refused(words.files.largerThan50);
+export function unzip(
+  bytes: Uint8Array,
+  wanted: (name: string) => boolean,
+  limits: UnzipLimits = most,
+): Unzipped {
+  if (bytes.length > limits.packed) throw new Refused(words.files.largerThan50);
   const found = new Map<string, Uint8Array[]>();
   const others: string[] = [];
   let out = 0;
   let given = 0;
   const count = (size: number) => {
     out += size;
-    if (out > most.unpacked || (out > free && out > most.ratio * given))
+    if (out > limits.unpacked || (out > free && out > limits.ratio * given))
       throw new Refused(words.files.unpacksTooFar);
   };
   const unzipper = new Unzip((file) => {
-    if (found.size + others.length >= most.parts) throw new Refused(words.files.tooManyParts);
+    if (found.size + others.length >= limits.parts) throw new Refused(words.files.tooManyParts);
     if (!wanted(file.name)) {
       others.push(file.name);
       return;

@@ -106,3 +106,20 @@ test('an archive with a damaged book is refused whole', async () => {
     reason: expect.stringMatching(/A book in the archive is damaged .*nothing was taken in/),
   });
 });
+
+test('a bomb is no archive: what it says of its own size is not believed', async () => {
+  const { bytes } = await archiveOf(await filled());
+  const files = unzipSync(bytes);
+  const bomb = zipSync({ ...files, 'beside/loft photo': new Uint8Array(80_000_000) });
+  const refused = {
+    ok: false,
+    reason: expect.stringMatching(/unpacks to far more .*nothing was taken in/),
+  };
+  expect(readArchive(bomb)).toMatchObject(refused);
+  // The directory at its end says that nothing of it is larger than a byte.
+  const lying = bomb.slice();
+  const view = new DataView(lying.buffer);
+  for (let at = 0; at + 28 < lying.length; at += 1)
+    if (view.getUint32(at, true) === 0x02014b50) view.setUint32(at + 24, 1, true);
+  expect(readArchive(lying)).toMatchObject(refused);
+});
