@@ -30,5 +30,5 @@ export function plainReader(parameter: Parameter): PlainReader {
 
 function plainDefault({ default: given, quantity }: Parameter): number {
   if (typeof given === 'number') return given;
-  return (quantity === 'receptor' && receptors[String(given)]) || NaN;
+  return (quantity === 'receptor' && receptors.get(String(given))) || NaN;
 }

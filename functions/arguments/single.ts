@@ -39,7 +39,7 @@ function readText(slot: Slot, text: string): number | FunctionError {
   const { quantity, name } = slot.parameter;
   if (quantity === 'receptor') {
     return (
-      receptors[text.trim().toLowerCase()] ??
+      receptors.get(text.trim().toLowerCase()) ??
       wrong(slot, `must be "dome", "flat" or a constant such as 340, not "${text}".`)
     );
   }

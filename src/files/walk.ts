@@ -25,23 +25,23 @@ export interface Walk {
 
 type Column = 'place' | 'point' | 'meter' | 'reading' | 'note';
 
-const headings: Readonly<Record<string, Column>> = {
-  place: 'place',
-  room: 'place',
-  location: 'place',
-  point: 'point',
-  position: 'point',
-  subject: 'point',
-  meter: 'meter',
-  receptor: 'meter',
-  mode: 'meter',
-  reading: 'reading',
-  value: 'reading',
-  note: 'note',
-  notes: 'note',
-  remark: 'note',
-  remarks: 'note',
-};
+const headings: ReadonlyMap<string, Column> = new Map([
+  ['place', 'place'],
+  ['room', 'place'],
+  ['location', 'place'],
+  ['point', 'point'],
+  ['position', 'point'],
+  ['subject', 'point'],
+  ['meter', 'meter'],
+  ['receptor', 'meter'],
+  ['mode', 'meter'],
+  ['reading', 'reading'],
+  ['value', 'reading'],
+  ['note', 'note'],
+  ['notes', 'note'],
+  ['remark', 'note'],
+  ['remarks', 'note'],
+]);
 
 const meters: readonly (readonly [RegExp, WalkMeter])[] = [
   [/^(incident )?dome$/, 'dome'],
@@ -97,7 +97,7 @@ export function readWalk(text: string): Walk | { readonly reason: string } {
 function columnsOf(first: readonly string[]): ReadonlyMap<Column, number> {
   const columns = new Map<Column, number>();
   for (const [index, heading] of first.entries()) {
-    const column = headings[heading.trim().toLowerCase()];
+    const column = headings.get(heading.trim().toLowerCase());
     if (column && !columns.has(column)) columns.set(column, index);
   }
   return columns;

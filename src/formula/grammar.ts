@@ -24,12 +24,12 @@ const strengths: Readonly<Record<BinaryOperator, number>> = {
 };
 
 const isBinary = (text: string): text is BinaryOperator => Object.hasOwn(strengths, text);
-const unused: Readonly<Record<string, string>> = {
-  '@': words.formula.atSign,
-  '#': words.formula.hashSign,
-  '!': words.formula.exclamation,
-  ':': words.formula.colon,
-};
+const unused: ReadonlyMap<string, string> = new Map([
+  ['@', words.formula.atSign],
+  ['#', words.formula.hashSign],
+  ['!', words.formula.exclamation],
+  [':', words.formula.colon],
+]);
 
 class Fault extends Error {
   constructor(
@@ -170,7 +170,7 @@ class Reader {
 
   #misplaced(token: Token): Fault {
     const reason =
-      unused[token.text] ??
+      unused.get(token.text) ??
       misplaced[token.kind] ??
       this.#quantity(token) ??
       (token.kind === 'operator' || token.kind === 'unknown'

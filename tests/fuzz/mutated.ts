@@ -1,6 +1,8 @@
-type Chance = () => number;
+/** The next of evenly spread numbers from 0 to 1. */
+export type Chance = () => number;
 
-const pick = <T>(list: readonly T[], next: Chance): T => list[Math.floor(next() * list.length)]!;
+export const pick = <T>(list: readonly T[], next: Chance): T =>
+  list[Math.floor(next() * list.length)]!;
 
 const mutations: readonly ((text: string, odd: readonly string[], next: Chance) => string)[] = [
   (text, _, next) => text.slice(0, Math.floor(next() * text.length)),
@@ -26,6 +28,7 @@ const mutations: readonly ((text: string, odd: readonly string[], next: Chance) 
 
 function replaceWord(text: string, by: string, next: Chance): string {
   const words = [...text.matchAll(/[^\s,]+/g)];
+  if (words.length === 0) return by;
   const word = pick(words, next);
   return text.slice(0, word.index) + by + text.slice(word.index + word[0].length);
 }

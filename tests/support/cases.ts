@@ -28,7 +28,7 @@ export type Expressions = Readonly<Record<string, () => number | readonly number
 
 const settings = {
   writing: defaultWriting,
-  book: { receptor: receptors['dome'] ?? Number.NaN, continuousShare: 0.8, tolerance: 1 / 3 },
+  book: { receptor: receptors.get('dome') ?? Number.NaN, continuousShare: 0.8, tolerance: 1 / 3 },
 };
 
 /** What a function gives in a cell: a value, or the error that the cell shows. */

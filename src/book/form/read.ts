@@ -33,12 +33,17 @@ export function readBook(
     if (!result.success) throw new Unreadable(sentenceFor(result.issues[0], json));
     return { ok: true, document: built(result.output) };
   } catch (fault) {
-    if (fault instanceof Unreadable) return { ok: false, reason: fault.message };
+    if (fault instanceof Unreadable) return { ok: false, reason: brief(fault.message) };
     throw fault;
   }
 }
 
 class Unreadable extends Error {}
+
+/** What stands in a damaged file may be of any length; nobody reads a sentence that is. */
+const longest = 400;
+const brief = (sentence: string): string =>
+  sentence.length > longest ? `${sentence.slice(0, longest)}….` : sentence;
 
 function parsed(text: string): Record<string, unknown> {
   const ours = text.slice(0, 200).includes(`"${form}"`);

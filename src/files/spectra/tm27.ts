@@ -9,10 +9,10 @@ import { words } from '../../words/words.ts';
 export const looksLikeXml = (text: string): boolean => /^\s*</.test(text);
 
 /** Quantities of TM-27 that are more than a shape; an irradiance is in W/(m²·nm) (from memory). */
-const quantities: Readonly<Record<string, Measures>> = {
-  irradiance: 'irradiance',
-  transmittance: 'transmission',
-};
+const quantities: ReadonlyMap<string, Measures> = new Map([
+  ['irradiance', 'irradiance'],
+  ['transmittance', 'transmission'],
+]);
 
 /** Reads ANSI/IES TM-27 XML: SpectralData elements with their wavelength, under a quantity. */
 export function readTm27(text: string): readonly Found[] {
@@ -45,7 +45,7 @@ export function readTm27(text: string): readonly Found[] {
   }
   if (!spectral && rows.length === 0) throw new Fault(1, words.spectra.otherXml);
   if (rows.length === 0) throw new Fault(line, words.spectra.noData);
-  return [{ name, measures: quantities[quantity.toLowerCase()] ?? 'shape', rows }];
+  return [{ name, measures: quantities.get(quantity.toLowerCase()) ?? 'shape', rows }];
 }
 
 function parsed(text: string, what: string, line: number): number {

@@ -1,16 +1,8 @@
 import { beamEdges } from '../../../functions/fixture/beam.ts';
 import { candelaAt } from '../../../functions/fixture/photometry.ts';
 import { readPhotometric } from '../../../src/files/photometric/read.ts';
-import { mutated } from '../mutated.ts';
-
-type Chance = () => number;
-
-interface Tried {
-  readonly text: string;
-  readonly read: boolean;
-  /** What is wrong with what came out. */
-  readonly fault: string | undefined;
-}
+import { type Chance, mutated } from '../mutated.ts';
+import type { Tried } from '../tried.ts';
 
 const odd = [
   ...['-1', '0', '1', '2', '3', '1e308', '-1e308', '1e-320', '999999999', '4.5', 'NaN', 'Infinity'],

@@ -3,16 +3,8 @@ import { lightOf, luxOf, peakOf } from '../../../functions/spectrum/light.ts';
 import type { Spectrum } from '../../../functions/spectrum/spectrum.ts';
 import { isError } from '../../../functions/values.ts';
 import { readSpectra } from '../../../src/files/spectra/read.ts';
-import { mutated } from '../mutated.ts';
-
-type Chance = () => number;
-
-interface Tried {
-  readonly text: string;
-  readonly read: boolean;
-  /** What is wrong with what came out. */
-  readonly fault: string | undefined;
-}
+import { type Chance, mutated } from '../mutated.ts';
+import type { Tried } from '../tried.ts';
 
 const odd = [
   ...['-1', '0', '1', '380', '1e308', '-1e308', '1e-320', '999999999', 'NaN', 'Infinity', '1,5'],

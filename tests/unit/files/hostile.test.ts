@@ -6,8 +6,9 @@ import { readForeign } from '../../../src/files/in/read.ts';
 import { odsOf } from '../../../src/files/ods/write.ts';
 import type { PlainBook } from '../../../src/files/plain/types.ts';
 import { xlsxOf } from '../../../src/files/xlsx/write.ts';
-import { mutated } from '../../fuzz/files/mutated.ts';
+import { spoiledBytes } from '../../fuzz/spoiled.ts';
 import { runs } from '../../support/runs.ts';
+import { chance } from '../functions/support/chance.ts';
 
 const book: PlainBook = {
   title: 'Boat shed',
@@ -31,6 +32,8 @@ const files = { xlsx: await xlsxOf(book), ods: odsOf(book) };
 type Form = keyof typeof files;
 const forms = Object.keys(files) as Form[];
 const mainPart = { xlsx: 'xl/worksheets/sheet1.xml', ods: 'content.xml' } as const;
+
+const spoiled = (file: Uint8Array) => fc.integer().map((from) => spoiledBytes(file, chance(from)));
 
 const read = (bytes: Uint8Array, form = 'xlsx') => readForeign(bytes, `a.${form}`, { isFunction });
 
@@ -90,7 +93,7 @@ describe.each(forms)('%s made to do harm is refused with a sentence', (form) => 
 
   it('mutated in any way it is read or refused, and nothing else', () => {
     fc.assert(
-      fc.property(mutated(files[form]), (bytes) => {
+      fc.property(spoiled(files[form]), (bytes) => {
         const result = read(bytes, form);
         if (!result.ok) expect(result.reason).toMatch(/^[A-Z].*\.$/);
       }),
@@ -101,7 +104,7 @@ describe.each(forms)('%s made to do harm is refused with a sentence', (form) => 
   it('with its main part mutated likewise', () => {
     const part = strToU8(new TextDecoder().decode(unzipSync(files[form])[mainPart[form]]));
     fc.assert(
-      fc.property(mutated(part), (bytes) => {
+      fc.property(spoiled(part), (bytes) => {
         const result = read(
           altered(form, () => bytes),
           form,

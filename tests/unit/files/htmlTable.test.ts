@@ -22,6 +22,16 @@ describe('a table in HTML', () => {
     expect(htmlTable('<td>in no row</td>')).toEqual([]);
   });
 
+  it('of styles, scripts and comments in a cell nothing is read', () => {
+    const cell = 'a<style>td > b</style ><!-- c --><SCRIPT>d</script>e<br/>&constructor;';
+    expect(htmlTable(`<tr><td>${cell}</td></tr>`)).toEqual([['ae &constructor;']]);
+  });
+
+  it('that never ends is walked through once', () => {
+    for (const piece of ['<', '<a', '<!--', '<style>', '<td', '&#', '<td>&'])
+      expect(htmlTable(`<tr><td>1</td></tr>${piece.repeat(300_000)}`)[0]?.[0]).toBe('1');
+  });
+
   it('is of use beside a text only where both are of one size', () => {
     const html = '<table><tr><td>1</td><td>2</td></tr></table>';
     expect(valuesBeside(html, '1\t=NOWHERE()\r\n')).toEqual([['1', '2']]);

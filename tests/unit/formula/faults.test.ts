@@ -20,6 +20,7 @@ describe('what is no formula is said in a sentence, with the character it is abo
     ['=STOPS(400 lx, A1)', 11, 'In a formula a number with a unit stands in quotes: "400 lx".'],
     ['=A1*1.5 m', 8, 'In a formula a number with a unit stands in quotes: "1.5 m".'],
     ['=1.5 B1', 5, 'An operator is missing before “B1”.'],
+    ['=1 constructor', 3, 'An operator is missing before “constructor”.'],
     ['=A1,B1', 3, 'A comma stands only between the arguments of a function.'],
     ['=SUM((A1,B1))', 8, 'A comma stands only between the arguments of a function.'],
     ['=SUM(A1;B1)', 7, 'Arguments are separated by commas.'],

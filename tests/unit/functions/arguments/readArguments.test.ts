@@ -117,6 +117,8 @@ describe('a receptor', () => {
     expect(given(EVLUX, 0, 'spot')).toEqual(
       wrong('EVLUX: receptor must be "dome", "flat" or a constant such as 340, not "spot".'),
     );
+    for (const name of ['constructor', '__proto__', 'toString'])
+      expect(given(EVLUX, 0, name)).toMatchObject({ code: '#VALUE!' });
   });
 });
 
