@@ -170,7 +170,7 @@ export function startApp(root: HTMLElement): void {
   const shell: Shell = openShell(root, workbook, screen);
   const keepPhoto = async (file: File) => (await desk.value?.photos.keep(file)) ?? { reason: '' };
   const walk = heavy.then((loaded) =>
-    loaded.createWalk({ desk, workbook, screen, act, keepPhoto }),
+    loaded.createWalk({ desk, workbook, screen, act, keepPhoto, now }),
   );
   const printing = createPrinting({
     grid: shell.grid,

@@ -182,6 +182,7 @@ const aspectNotes: Readonly<Partial<Record<Aspect, string>>> = {
   tolerance: words.comparison.tolerance,
   receptor: words.comparison.receptor,
   pointed: words.comparison.pointed,
+  taken: words.comparison.taken,
   photos: words.comparison.photos,
 };
 

@@ -1,8 +1,9 @@
 import { readAs } from '../../functions/quantities/index.ts';
 import { readRecord, writeRecord } from '../book/form/recordfile.ts';
-import { addRecord, removeRecord, type NewRecord } from '../book/make/records.ts';
+import { addRecord, removeRecord } from '../book/make/records.ts';
 import { lightsIn, photosOfRecord, recordsOf, type Record } from '../book/records.ts';
 import { writingSettings } from '../book/settings.ts';
+import { wallClock } from '../book/wallClock.ts';
 import type { Means } from '../book/types.ts';
 import type { Outcome } from '../commands/command.ts';
 import { carryOut } from '../commands/doing.ts';
@@ -15,6 +16,7 @@ import { reportSheet } from '../repeat/sheet/report.ts';
 import { setOut } from '../repeat/sheet/setOut.ts';
 import type { Told } from '../repeat/screen/seam.ts';
 import { words } from '../words/words.ts';
+import { lastMeter } from '../walk/meters.ts';
 import type { Action } from './actions.ts';
 import type { Desk } from './desk.ts';
 import { askForFile, saveText } from './file-dialog.ts';
@@ -76,7 +78,7 @@ function rebuild({ means }: RepeatHands, desk: Desk, one: Record): Outcome {
 
 /** The sheet in view, as it reads now, against a record: a sheet of its own that stays as it is. */
 function report({ means, now }: RepeatHands, desk: Desk, one: Record): Outcome {
-  const as = { ...suggestedOn(desk), ...dateAndTime(now()) };
+  const as = { ...suggestedOn(desk), ...wallClock(now()) };
   const today = recordOf(lookAt(desk), desk.session.state.sheet, as);
   if (!today.ok) return today;
   const plan = reportSheet(one, today.record);
@@ -86,17 +88,6 @@ function report({ means, now }: RepeatHands, desk: Desk, one: Record): Outcome {
   return outcome;
 }
 
-const twoDigits = (number: number) => String(number).padStart(2, '0');
-
-/** By the clock on the wall. */
-function dateAndTime(now: Date): Pick<NewRecord, 'date' | 'time'> {
-  const day = [now.getFullYear(), now.getMonth() + 1, now.getDate()].map(twoDigits);
-  return {
-    date: day.join('-'),
-    time: [now.getHours(), now.getMinutes()].map(twoDigits).join(':'),
-  };
-}
-
 /** The name of the sheet in view: that is how people call a set-up. */
 function suggestedOn({ book, session }: Desk) {
   const { title = '', name = '' } = book.document.sheet(session.state.sheet)?.properties ?? {};
@@ -104,7 +95,7 @@ function suggestedOn({ book, session }: Desk) {
 }
 
 function record({ means, now }: RepeatHands, desk: Desk, told: Told): Outcome {
-  const as = { ...suggestedOn(desk), ...told, ...dateAndTime(now()) };
+  const as = { ...suggestedOn(desk), ...told, ...wallClock(now()) };
   const recorded = recordOf(lookAt(desk), desk.session.state.sheet, as);
   if (!recorded.ok) return recorded;
   const made = addRecord(desk.book.document, means, recorded.record);
@@ -131,7 +122,10 @@ async function showRecords(hands: RepeatHands, desk: Desk): Promise<Outcome> {
   recordsDialog(
     {
       records,
-      suggested: suggestedOn(desk),
+      suggested: {
+        ...suggestedOn(desk),
+        meter: lastMeter(book.document, desk.session.state.sheet),
+      },
       record: (told) => done(record(hands, desk, told)),
       remove: (id) =>
         void done(carryOut(desk, removeRecord(book.document, id), words.repeat.removed)),

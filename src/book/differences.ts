@@ -55,6 +55,7 @@ export const aspects = [
   'tolerance',
   'receptor',
   'pointed',
+  'taken',
   'photos',
 ] as const;
 /** `content`: what was typed, or the formula. */

@@ -71,6 +71,14 @@ export interface Photo {
   readonly size: number;
 }
 
+/** When a reading was taken, by the clock on the wall, and with which meter. */
+export interface Taken {
+  /** `2026-09-23` and `14:05`. */
+  readonly date: string;
+  readonly time: string;
+  readonly meter?: string;
+}
+
 /** A cell is a value: an edit puts another in its place. */
 export interface Cell {
   readonly content: Content;
@@ -92,6 +100,8 @@ export interface Cell {
   readonly receptor?: Receptor;
   /** Where the meter was pointed: "at the camera", "at the key". */
   readonly pointed?: string;
+  /** Of what it holds: it goes when something else is typed. */
+  readonly taken?: Taken;
   /** In the order they were taken; never an empty list. */
   readonly photos?: readonly Photo[];
 }

@@ -1,6 +1,6 @@
 import * as v from 'valibot';
 import { keyOf } from './fixtures.ts';
-import { finite, id, photo, quantity, receptor } from './form/schema.ts';
+import { day, finite, id, photo, quantity, receptor, timeOfDay } from './form/schema.ts';
 import type { Document, ShelfItem } from './types.ts';
 
 const said = v.pipe(v.string(), v.maxLength(400));
@@ -101,9 +101,8 @@ const record = v.strictObject({
   id,
   name,
   place: said,
-  /** By the clock on the wall: `2026-09-23`, `14:05`. */
-  date: v.pipe(v.string(), v.regex(/^\d{4}-\d{2}-\d{2}$/)),
-  time: v.pipe(v.string(), v.regex(/^\d{2}:\d{2}$/)),
+  date: day,
+  time: timeOfDay,
   /** The sheet that it was made from. */
   sheet: said,
   by: v.exactOptional(said),

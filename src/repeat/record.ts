@@ -6,6 +6,7 @@ import type { Receptor, Refusal } from '../book/types.ts';
 import { cellsOf, tablesWith, type Cells, type Table } from '../panels/handover/cells.ts';
 import type { Look } from '../panels/views/look.ts';
 import { words } from '../words/words.ts';
+import { knownMeter } from './meter.ts';
 import { rigIn } from './rig.ts';
 
 /** What the sheet does not say itself. */
@@ -56,7 +57,8 @@ export function recordOf(
   const { title, name, tolerance } = look.document.sheet(sheet)?.properties ?? {};
   const below = (quantity: string) =>
     tables.filter((table) => table !== points && quantityUnder(look, cells, table) === quantity);
-  const { note, by, meter, ...rest } = as;
+  const { note, by, ...rest } = as;
+  const meter = knownMeter(look.document, as.meter ?? { name: (read[0].meter ?? '').slice(0, 60) });
   return {
     ok: true,
     record: {
@@ -246,8 +248,8 @@ function takenAt({ look, cells, number }: Reader, columns: Table['columns'], row
         value === undefined || quantity === undefined
           ? undefined
           : { value, quantity, said: cells.said(row, column) },
-      time: text('time') || undefined,
-      meter: text('with meter') || undefined,
+      time: text('time') || cell?.taken?.time,
+      meter: text('with meter') || cell?.taken?.meter,
       note: note || undefined,
       photos: cell?.photos && [...cell.photos],
     }),

@@ -2,7 +2,7 @@ import { describeCells } from '../book/make/properties.ts';
 import { enter, type Entry } from '../book/make/enter.ts';
 import { withEntry } from '../book/make/entered.ts';
 import { cellAtSpot, placeAt, type Spot } from '../book/look.ts';
-import type { Document, Photo, Receptor } from '../book/types.ts';
+import type { Document, Photo, Receptor, Taken } from '../book/types.ts';
 import { rowCaption } from '../check/captions.ts';
 import { done, refused, type Command, type Context, type Outcome } from '../commands/command.ts';
 import { carryOut, doSteps } from '../commands/doing.ts';
@@ -25,13 +25,15 @@ function put(context: Context, entries: readonly Entry[], label: string): Outcom
   return entered.ok ? carryOut(context, entered) : refused(entered.reason);
 }
 
-/** A reading as the meter says it; an empty text takes it away. */
-export const fillReading: Command<AtPoint & { readonly text: string }> = {
+/** A reading as the meter says it, with when and by which meter; an empty text takes it away. */
+export const fillReading: Command<AtPoint & { readonly text: string; readonly taken?: Taken }> = {
   id: 'walk.fill',
   name: words.walk.fill,
   group: 'book',
-  run: (context, { spot, text }) =>
-    put(context, [{ ...spot, text }], words.walk.filled(pointOf(context.book.document, spot))),
+  run(context, { spot, text, taken }) {
+    const entry = { ...spot, text, ...(taken && text !== '' && { taken }) };
+    return put(context, [entry], words.walk.filled(pointOf(context.book.document, spot)));
+  },
 };
 
 /** Where the note on a point stands: in its row under "Note", else on the reading itself. */

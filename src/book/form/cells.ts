@@ -1,4 +1,4 @@
-import type { Cell, Content, EntrySettings, Formula, Photo } from '../types.ts';
+import type { Cell, Content, EntrySettings, Formula, Photo, Taken } from '../types.ts';
 import { words } from '../../words/words.ts';
 
 /** A cell as JSON. How a formula and the settings of an entry are said differs by form. */
@@ -43,6 +43,7 @@ export function cellToJson<F extends string | object, U>(
     ...(cell.tolerance !== undefined && { tolerance: cell.tolerance }),
     ...(cell.receptor !== undefined && { receptor: cell.receptor }),
     ...(cell.pointed !== undefined && { pointed: cell.pointed }),
+    ...(cell.taken !== undefined && { taken: takenInOrder(cell.taken) }),
     ...(cell.photos !== undefined && { photos: cell.photos.map(photoInOrder) }),
   };
 }
@@ -84,6 +85,11 @@ export function formatInOrder(format: NonNullable<Cell['format']>): NonNullable<
   };
 }
 
+const takenInOrder = ({ date, time, meter }: Taken): Taken => ({
+  date,
+  time,
+  ...(meter !== undefined && { meter }),
+});
 const photoInOrder = ({ hash, name, size }: Photo): Photo => ({ hash, name, size });
 
 export interface Reader<F extends string | object, U> {
@@ -105,7 +111,8 @@ export function cellFromJson<F extends string | object, U>(
       ? json.target
       : reader.formula(json.target);
   if (typeof target === 'object' && 'reason' in target) return target;
-  const { quantity, yields, role, format, note, tolerance, receptor, pointed, photos } = json;
+  const { quantity, yields, role, format, note, tolerance, receptor, pointed, taken, photos } =
+    json;
   const typed = json.typed ?? plainText(content);
   const under = typed === undefined ? undefined : reader.under(json.under);
   return {
@@ -121,6 +128,7 @@ export function cellFromJson<F extends string | object, U>(
     ...(tolerance !== undefined && { tolerance }),
     ...(receptor !== undefined && { receptor }),
     ...(pointed !== undefined && { pointed }),
+    ...(taken !== undefined && { taken }),
     ...(photos !== undefined && { photos }),
   };
 }

@@ -171,7 +171,7 @@ class Blinder {
 
   /** What was typed for a number stays: it is how the number came about. */
   #cell(cell: Cell): Cell {
-    const { content, typed, note, pointed, target, photos } = cell;
+    const { content, typed, note, pointed, target, taken, photos } = cell;
     return {
       ...cell,
       ...(content.kind === 'text' && {
@@ -183,6 +183,7 @@ class Blinder {
       }),
       ...(note !== undefined && { note: blank(note) }),
       ...(pointed !== undefined && { pointed: blank(pointed) }),
+      ...(taken?.meter !== undefined && { taken: { ...taken, meter: blank(taken.meter) } }),
       ...(photos && { photos: photos.map((photo) => ({ ...photo, name: blank(photo.name) })) }),
       ...(typeof target === 'object' && { target: this.#formula(target) }),
     };

@@ -122,6 +122,19 @@ export const photo = v.strictObject({
   ),
 });
 
+const dayForm = /^\d{4}-\d{2}-\d{2}$/;
+const timeForm = /^\d{2}:\d{2}$/;
+
+/** By the clock on the wall: `2026-09-23`, `14:05`. */
+export const day = v.pipe(v.string(), v.regex(dayForm, words.bookFile.aDay));
+export const timeOfDay = v.pipe(v.string(), v.regex(timeForm, words.bookFile.aTime));
+
+const taken = v.strictObject({
+  date: day,
+  time: timeOfDay,
+  meter: v.exactOptional(v.pipe(v.string(), v.maxLength(200, words.bookFile.atMost200Characters))),
+});
+
 /** What a cell says about itself, the same in files and in journals. */
 export const said = {
   quantity: v.exactOptional(quantity),
@@ -138,6 +151,7 @@ export const said = {
   ),
   receptor: v.exactOptional(receptor),
   pointed: v.exactOptional(v.string()),
+  taken: v.exactOptional(taken),
   photos: v.exactOptional(
     v.pipe(
       v.array(photo),

@@ -1,7 +1,16 @@
 import { formulaFrom } from '../../formula/bind.ts';
 import type { Spot } from '../look.ts';
 import { addressAt, cellAtSpot, placeAt, quantityAround, typedText } from '../look.ts';
-import type { CellAt, Document, Id, Means, Refusal, Settings, Transaction } from '../types.ts';
+import type {
+  CellAt,
+  Document,
+  Id,
+  Means,
+  Refusal,
+  Settings,
+  Taken,
+  Transaction,
+} from '../types.ts';
 import { withEntry } from './entered.ts';
 import { Growing, beyondSheet } from './growing.ts';
 import { refused } from './made.ts';
@@ -13,6 +22,8 @@ export interface Entry extends Spot {
   readonly text: string;
   /** Settings to read it under, where they are not the book's: a decimal comma in a pasted file. */
   readonly under?: Partial<Settings>;
+  /** When and with what it was metered. */
+  readonly taken?: Taken;
 }
 
 /** An entry that could not be read; its text is in no cell. */
@@ -46,7 +57,8 @@ export function enter(
   const unread: Unread[] = [];
   const hints: (Spot & { hint: string })[] = [];
   for (const entry of entries) {
-    if (isAsItStands(document, entry)) continue;
+    // The same again with a new stamp is metered again.
+    if (isAsItStands(document, entry) && !entry.taken) continue;
     const entered = read(document, means, growing, entry);
     if ('reason' in entered) {
       unread.push({ ...entry, ...entered });
@@ -54,7 +66,9 @@ export function enter(
       continue;
     }
     if (entered.hint !== undefined) hints.push({ ...spotOnly(entry), hint: entered.hint });
-    const cell = withEntry(cellAtSpot(document, entry), entered.entered);
+    const { taken } = entry;
+    const stamp = taken && entered.entered.content.kind !== 'blank' ? { taken } : {};
+    const cell = withEntry(cellAtSpot(document, entry), { ...entered.entered, ...stamp });
     const [row, column] = linesOf(growing, entry);
     const ofSheet = cells.get(entry.sheet) ?? [];
     if (row !== undefined && column !== undefined) ofSheet.push({ row, column, cell });

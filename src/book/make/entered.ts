@@ -1,5 +1,5 @@
 import type { QuantityName } from '../../../functions/quantities/names.ts';
-import type { Cell, Content, EntrySettings } from '../types.ts';
+import type { Cell, Content, EntrySettings, Taken } from '../types.ts';
 
 /** What an entry puts into a cell, apart from what the cell says about itself. */
 export interface Entered {
@@ -8,14 +8,15 @@ export interface Entered {
   readonly under?: EntrySettings;
   readonly quantity?: QuantityName;
   readonly yields?: true;
+  readonly taken?: Taken;
 }
 
 /**
  * The cell after an entry: what it said about itself stays, but for a quantity that only a typed
- * unit gave it. `null` for a blank that says nothing.
+ * unit gave it, and for when and with what the one before was metered. `null` for a blank that says nothing.
  */
 export function withEntry(cell: Cell | undefined, entered: Entered): Cell | null {
-  const { content: _content, typed: _typed, under: _under, ...said } = cell ?? blank;
+  const { content: _content, typed: _typed, under: _under, taken: _taken, ...said } = cell ?? blank;
   if (!said.yields) return orNull({ ...said, ...entered });
   const { quantity: _quantity, yields: _yields, ...rest } = said;
   return orNull({ ...rest, ...entered });

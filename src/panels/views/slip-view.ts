@@ -79,11 +79,13 @@ function unitFacts({ writing }: Look, quantity: QuantityName | undefined, value:
 }
 
 function receptorFacts({ document }: Look, cell: Cell | undefined): Fact[] {
-  if (!cell?.receptor && !cell?.pointed) return [];
+  if (!cell?.receptor && !cell?.pointed && !cell?.taken) return [];
   const { domeConstant, flatConstant } = document.settings;
   const constant = cell.receptor === 'dome' ? domeConstant : flatConstant;
   const metered = cell.receptor ? `${cell.receptor}, C = ${constant}` : '';
-  return [{ label: words.slip.metered, text: [metered, cell.pointed].filter(Boolean).join(', ') }];
+  const { date = '', time = '', meter } = cell.taken ?? {};
+  const said = [metered, cell.pointed, `${date} ${time}`.trim(), meter];
+  return [{ label: words.slip.metered, text: said.filter(Boolean).join(', ') }];
 }
 
 function nameFact({ document }: Look, { sheet, row, column }: CellPlace): Fact[] {

@@ -9,7 +9,7 @@ export type Told = Partial<Omit<RecordedAs, 'date' | 'time'>>;
 export interface RecordsSeam {
   readonly records: ReadonlySignal<readonly Record[]>;
   /** How the sheet in view would be called. */
-  readonly suggested: { readonly name: string; readonly place: string };
+  readonly suggested: { readonly name: string; readonly place: string; readonly meter: string };
   /** A reason where it was not done. */
   record(told: Told): string | undefined;
   remove(id: string): void;

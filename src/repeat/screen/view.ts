@@ -27,7 +27,17 @@ export function recordView(record: Record, workbook: Workbook, writing: WritingS
     ${titled(said.camera, pairs(camera.settings))} ${titled(said.ratios, pairs(ratios))}
     ${table(
       said.points,
-      [said.point, said.reading, said.fromKey, said.light, said.lampAlone, said.stood, said.output],
+      [
+        said.point,
+        said.reading,
+        said.fromKey,
+        said.light,
+        said.lampAlone,
+        said.stood,
+        said.output,
+        said.at,
+        said.meter,
+      ],
       points.map((point) => [
         point.name,
         read(point),
@@ -36,6 +46,8 @@ export function recordView(record: Record, workbook: Workbook, writing: WritingS
         amount(rounded(point.own), 'illuminance'),
         amount(rounded(point.distance), 'length'),
         amount(point.output, 'share'),
+        point.time ?? '',
+        point.meter ?? '',
       ]),
     )}
     ${table(

@@ -12,13 +12,17 @@ export interface ListHands {
   go(reading: WalkReading): void;
   round(name: string): void;
   add(name: string): void;
+  useMeter(name: string): void;
+  /** The name of the meter that new readings remember; empty for none. */
+  readonly meterInUse: string;
+  readonly meters: readonly string[];
   readonly skipped: ReadonlySet<string>;
 }
 
 /** All points of the round with how far off each is: the way to any of them, and to a new one. */
 export function pointList(scene: Scene, hands: ListHands) {
   return html`
-    ${scene.passes.length > 1 ? rounds(scene, hands) : ''}
+    ${meterNow(hands)} ${scene.passes.length > 1 ? rounds(scene, hands) : ''}
     <ol class="readings">
       ${scene.pass.readings.map((reading) => line(scene, reading, hands))}
     </ol>
@@ -41,6 +45,24 @@ export function pointList(scene: Scene, hands: ListHands) {
       <button class="button">${words.walk.addPoint}</button>
     </form>
   `;
+}
+
+/** Said once: every reading of the walk remembers it. */
+function meterNow({ meterInUse, meters, useMeter }: ListHands) {
+  return html`<label class="meter-in-use"
+    ><span>${words.walk.meterInUse}</span
+    ><input
+      class="input"
+      autocomplete="off"
+      maxlength="60"
+      list="walk-meters"
+      placeholder=${words.walk.meterName}
+      .value=${meterInUse}
+      @change=${(event: Event) => useMeter((event.currentTarget as HTMLInputElement).value)}
+    /><datalist id="walk-meters">
+      ${meters.map((one) => html`<option value=${one}></option>`)}
+    </datalist>
+  </label>`;
 }
 
 function rounds({ passes, pass }: Scene, { round }: ListHands) {

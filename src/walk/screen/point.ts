@@ -31,13 +31,14 @@ export function pointNow(scene: Scene, hands: PointHands, workbook: Workbook) {
   `;
 }
 
-function about({ standing: { wanted }, reading, isFirstRound, note }: Scene) {
+function about({ standing: { wanted }, reading, isFirstRound, note, taken }: Scene) {
   const caption = beside(reading);
   return html`<p class="wanted">
       ${isFirstRound ? (caption ? html`<span>${caption}</span>` : '') : html`<b>${caption}</b>`}
       ${wanted.map((part, at) => html`<b>${written(at === 0 ? words.walk.wantedGoal(part) : part)}</b>`)}
     </p>
-    ${note ? html`<p class="note-now">${note}</p>` : ''}`;
+    ${note ? html`<p class="note-now">${note}</p>` : ''}
+    ${taken ? html`<p class="note-now faint">${words.walk.takenAt(taken.time, taken.meter ?? '')}</p>` : ''}`;
 }
 
 /** More than these would not be looked at. */

@@ -1,6 +1,7 @@
 import type { QuantityName } from '../../../functions/quantities/names.ts';
 import { spotOf } from '../../book/look.ts';
-import type { Photo } from '../../book/types.ts';
+import { wallClock } from '../../book/wallClock.ts';
+import type { Document, Id, Photo } from '../../book/types.ts';
 import { done, refused, type Context, type Outcome } from '../../commands/command.ts';
 import { mount } from '../../panels/kit/mount.ts';
 import { computed, effect, signal, type ReadonlySignal } from '../../panels/kit/signals.ts';
@@ -8,6 +9,7 @@ import type { Screen, Theme } from '../../panels/screen.ts';
 import { verbs } from '../../panels/verbs.ts';
 import type { Workbook } from '../../panels/workbook.ts';
 import type { SessionState } from '../../session/session.ts';
+import { lastMeter, metersIn } from '../meters.ts';
 import { passesOf, type WalkReading } from '../order.ts';
 import { whole } from '../pad.ts';
 import { keepAwake } from './awake.ts';
@@ -36,6 +38,7 @@ export interface WalkMeans {
   act(id: string, args?: unknown): Outcome;
   /** Scales a picture down and keeps it beside the book. */
   keepPhoto(file: File): Promise<Photo | { readonly reason: string }>;
+  now(): Date;
 }
 
 /** One point at a time, for the hand that holds a meter. */
@@ -54,6 +57,9 @@ export function createWalk(means: WalkMeans): WalkRoom {
   const draft = signal<string | null>(null);
   const problem = signal('');
   const mode = signal<QuantityName | null>(null);
+  /** Begins as that of the readings before. */
+  const meterInUse = signal('');
+  const meters = signal<readonly string[]>([]);
   const skipped = signal<ReadonlySet<string>>(new Set());
   const kept = signal(false);
   let before: Theme = 'system';
@@ -87,7 +93,9 @@ export function createWalk(means: WalkMeans): WalkRoom {
 
   const keep = (now: Scene): void => {
     const text = draft.value === '' ? '' : whole(draft.value ?? '', now.pad);
-    if (!at('walk.fill', { text })) return;
+    const meter = meterInUse.value;
+    const taken = { ...wallClock(means.now()), ...(meter && { meter }) };
+    if (!at('walk.fill', { text, taken })) return;
     draft.value = null;
     kept.value = true;
   };
@@ -116,12 +124,17 @@ export function createWalk(means: WalkMeans): WalkRoom {
     draft: draft.value,
     problem: problem.value,
     skipped: skipped.value,
+    meterInUse: meterInUse.value,
+    meters: meters.value,
     metering: screen.theme.value === 'metering',
     told: told(now, kept.value),
     undoes: desk.value?.context.book.history.done.at(-1)?.label,
     type(text) {
       draft.value = text;
       problem.value = '';
+    },
+    useMeter(name) {
+      meterInUse.value = name.trim();
     },
     meter: (receptor) => at('walk.meter', { receptor, isFirstRound: now.isFirstRound }),
     mode(quantity) {
@@ -227,7 +240,9 @@ export function createWalk(means: WalkMeans): WalkRoom {
     focusEntry();
   };
 
-  const begin = (): void => {
+  const begin = (document: Document, sheet: Id): void => {
+    meterInUse.value = lastMeter(document, sheet);
+    meters.value = metersIn(document);
     panel.value = 'point';
     draft.value = null;
     problem.value = '';
@@ -241,10 +256,11 @@ export function createWalk(means: WalkMeans): WalkRoom {
       const now = desk.value;
       if (!now) return refused(words.walk.openFirst);
       if (leave) return done;
-      begin();
+      const { book, session } = now.context;
+      begin(book.document, session.state.sheet);
       const here = scene.value;
       if (!here) return refused(noReadings);
-      const { row } = now.context.session.state.selection.focus;
+      const { row } = session.state.selection.focus;
       const waits = here.pass.readings.find(({ spot }) => here.look.engine.valueOf(spot) === null);
       const there = here.reading.spot.row === row ? here.reading : (waits ?? here.reading);
       show();
@@ -262,7 +278,7 @@ export function createWalk(means: WalkMeans): WalkRoom {
       const passes = spot ? passesOf(book.document, spot.sheet) : [];
       const reading = passes.flatMap(({ readings }) => readings).find(isThere);
       if (!reading) return putBookmark(null);
-      begin();
+      begin(book.document, reading.spot.sheet);
       session.show(reading.spot.sheet);
       show();
       goTo(reading);

@@ -1,11 +1,12 @@
 import type { QuantityName } from '../../../functions/quantities/names.ts';
 import { cellAtSpot, typedText, type Spot } from '../../book/look.ts';
 import { writingSettings } from '../../book/settings.ts';
-import type { Photo } from '../../book/types.ts';
+import type { Photo, Taken } from '../../book/types.ts';
 import type { Context } from '../../commands/command.ts';
 import type { Look } from '../../panels/views/look.ts';
 import { passesOf, type Pass, type WalkReading } from '../order.ts';
 import { meterOf, noteOn } from '../entries.ts';
+import { stampOf } from '../meters.ts';
 import { padFor, type Pad } from '../pad.ts';
 import { standingOf, type Standing } from '../standing.ts';
 
@@ -27,6 +28,8 @@ export interface Scene {
   readonly choices: readonly QuantityName[];
   readonly meter: ReturnType<typeof meterOf>;
   readonly note: string;
+  /** When and with what the reading here was taken, where Walk took it. */
+  readonly taken: Taken | undefined;
   readonly photos: readonly Photo[];
 }
 
@@ -66,6 +69,7 @@ export function sceneOf(context: Context, mode: QuantityName | null): Scene | un
     choices,
     meter,
     note: noteOn(document, reading.spot),
+    taken: stampOf(document, reading.spot),
     photos: cellAtSpot(document, reading.spot)?.photos ?? [],
   };
 }

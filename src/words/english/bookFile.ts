@@ -34,6 +34,8 @@ export const bookFile = {
   atMost100Characters: 'at most 100 characters',
   itemWithId: 'an item with an id',
   hash: '64 hexadecimal digits',
+  aDay: 'a day such as 2026-09-23',
+  aTime: 'a time such as 14:05',
   atMost200Characters: 'at most 200 characters',
   atLeast1: 'at least 1',
   atLeastOne: 'at least one',

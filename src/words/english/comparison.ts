@@ -33,6 +33,7 @@ export const comparison = {
   tolerance: 'its tolerance',
   receptor: 'its receptor',
   pointed: 'where the meter was pointed',
+  taken: 'when and with what it was metered',
   photos: 'its photos',
   figures: 'Figures',
   fixtures: 'Fixtures',

@@ -54,6 +54,7 @@ export const repeat = {
   lampAlone: 'Its lamp alone',
   stood: 'Stood at',
   output: 'Output',
+  at: 'At',
   tint: 'Tint',
   source: 'Source',
   notes: 'Notes',

@@ -63,6 +63,10 @@ export const walk = {
   luminance: 'luminance',
   exposureValue: 'exposure value',
   meterSays: 'The meter says',
+  meterInUse: 'Meter in use',
+  meterName: 'its name',
+  takenAt: (time: string, meter: string) =>
+    meter === '' ? `metered at ${time}` : `metered at ${time} with ${meter}`,
   meteredWith: 'Metered with',
   dome: 'dome',
   flat: 'flat',
