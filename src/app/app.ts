@@ -190,6 +190,7 @@ export function startApp(root: HTMLElement): void {
       view: () => hand?.view,
       readingsOnly: () => screen.readingsOnly.value,
       line: shell.entry,
+      leftOut: () => hand?.leftOut() ?? [],
     });
 
   addEventListener('keydown', (event) => {

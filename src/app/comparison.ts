@@ -202,6 +202,7 @@ const propertyNames: Readonly<Record<keyof SheetProperties, string>> = {
   tolerance: 'tolerance',
   frozenRows: words.comparison.frozenRows,
   frozenColumns: words.comparison.frozenColumns,
+  filter: words.comparison.rowsInView,
 };
 
 const settingNames: Readonly<Record<keyof Settings, string>> = {

@@ -10,6 +10,7 @@ import { blockAddress } from '../panels/views/address.ts';
 import { pasteOrTakeIn } from '../walk/commands.ts';
 import { nextReading } from '../walk/next-reading.ts';
 import type { Action } from './actions.ts';
+import { words } from '../words/words.ts';
 import type { Desk } from './desk.ts';
 import type { KeyMap } from './keys.ts';
 
@@ -26,6 +27,8 @@ export interface GridEars {
   /** Tab and Enter go through the readings only. */
   readingsOnly(): boolean;
   readonly line: EntryLine;
+  /** Positions of the rows that are out of view. */
+  leftOut(): readonly number[];
 }
 
 /** A place in a formula where a reference may stand. */
@@ -57,6 +60,17 @@ export function gridEvents(ears: GridEars): GridEvents {
     return true;
   };
 
+  /** Whether rows out of view stand in the way of what is done to whole blocks. */
+  const hides = (first: number, last: number): boolean =>
+    ears.leftOut().some((row) => row >= first && row <= last);
+  const refuse = () => tell({ ok: false, reason: words.filter.between });
+  /** A block that is pasted comes down on the rows below. */
+  const hidesBelow = (lines: number): boolean => {
+    const { from } = session.state.selection.ranges.at(-1) ?? { from: { row: 0 } };
+    return hides(from.row, from.row + lines - 1);
+  };
+  const isWhole = () => session.state.selection.ranges.some(({ kind }) => /columns|all/.test(kind));
+
   return {
     selected: (selection) => session.select(selection),
     edit(spot, text) {
@@ -69,18 +83,22 @@ export function gridEvents(ears: GridEars): GridEvents {
       pointed = '';
       session.type(spot ? { sheet: session.state.sheet, spot, text } : null);
     },
-    clear: () => tell(act('cells.clear')),
-    fill: (from, to) => tell(act('edit.fill', { from, to })),
+    clear: () => (isWhole() && hides(0, Infinity) ? refuse() : tell(act('cells.clear'))),
+    fill: (from, to) =>
+      hides(to.from.row, to.to.row) ? refuse() : tell(act('edit.fill', { from, to })),
     resizeColumn: (column, width) => tell(act('columns.width', { column, width })),
     moveLines({ kind, from, to: last }, to) {
+      if (kind === 'rows' && hides(0, Infinity)) return refuse();
       const axis = kind === 'rows' ? 'row' : 'column';
       tell(act(`${axis}s.moveTo`, { from: from[axis], last: last[axis], to }));
     },
     copy: (event) => put(event, 'copy'),
-    cut: (event) => put(event, 'cut'),
+    cut: (event) => (hides(0, Infinity) ? refuse() : put(event, 'cut')),
     paste(event) {
       const given = (type: string) => event.clipboardData?.getData(type) ?? '';
       const text = given('text/plain');
+      const lines = text.replace(/\r?\n$/, '').split('\n').length;
+      if (lines > 1 && hidesBelow(lines)) return refuse();
       tell(pasteOrTakeIn(context, text, valuesBeside(given('text/html'), text)));
     },
     menu: ({ on, x, y }) => ears.menu(on, x, y),

@@ -1,5 +1,7 @@
+import { rowsLeftOut } from '../commands/filtered.ts';
 import {
   createGrid,
+  seenRows,
   type GridEvents,
   type GridView,
   type Move,
@@ -12,6 +14,8 @@ import { gridModel, narrow } from './grid-model.ts';
 /** The grid as the rest of app holds it: it follows the session, and the session follows it. */
 export interface GridHand {
   readonly view: GridView;
+  /** Positions of the rows that a filter leaves out of view, from the top. */
+  leftOut(): readonly number[];
   /** Shows the sheet and the selection of the session. */
   follow(): void;
   focus(): void;
@@ -43,7 +47,17 @@ export async function createHand(
   const model = gridModel(desk, () => host.clientWidth);
   let sheet = session.state.sheet;
   let following = false;
-  const view = await createGrid(host, model, {
+  const find = () =>
+    rowsLeftOut({ document: desk.book.document, engine: desk.engine }, session.state.sheet);
+  let leftOut = find();
+  /** Whether other rows are in view than before. */
+  const refilter = (): boolean => {
+    const found = find();
+    if (found.join() === leftOut.join()) return false;
+    leftOut = found;
+    return true;
+  };
+  const heard: GridEvents = {
     ...events,
     selected(selection, origin) {
       if (!following) events.selected(selection, origin);
@@ -51,7 +65,8 @@ export async function createHand(
     editing(place, text) {
       if (!following) events.editing?.(place, text);
     },
-  });
+  };
+  const view = await createGrid(host, model, heard, 'sheet', () => leftOut);
 
   const follow = (): void => {
     following = true;
@@ -59,6 +74,7 @@ export async function createHand(
       sheet = session.state.sheet;
       const caret = view.editorText === null ? undefined : view.editorCaret;
       view.closeEditor('drop');
+      refilter();
       view.refresh();
       if (session.state.entry) typeOn(caret);
     }
@@ -70,7 +86,8 @@ export async function createHand(
   desk.onPaint(({ cells, all, structure }) => {
     const { entry } = session.state;
     if (entry && !desk.book.document.sheet(entry.sheet)) session.type(null);
-    if (structure) view.refresh();
+    if (sheet === session.state.sheet && refilter()) view.refresh();
+    else if (structure) view.refresh();
     else if (all) view.paint();
     else view.paint(cells.filter((cell) => cell.sheet === session.state.sheet));
     follow();
@@ -86,6 +103,7 @@ export async function createHand(
 
   return {
     view,
+    leftOut: () => leftOut,
     follow,
     focus: () => view.focus(),
     setText: (text) => {
@@ -95,7 +113,9 @@ export async function createHand(
       if (view.editorText !== null) view.closeEditor('drop');
       const [rows, columns] = steps[then];
       const next = then === 'stay' ? undefined : events.next?.(spot, then);
-      const to = next ?? { row: spot.row + rows, column: spot.column + columns };
+      const seen = seenRows(leftOut);
+      const below = seen.onSheet(Math.max(0, seen.inView(spot.row) + rows));
+      const to = next ?? { row: below, column: spot.column + columns };
       const row = Math.max(0, Math.min(model.rowCount - 1, to.row));
       const column = Math.max(0, Math.min(model.columnCount - 1, to.column));
       session.select(at(row, column));

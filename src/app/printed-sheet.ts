@@ -1,5 +1,6 @@
 import type { Id } from '../book/types.ts';
 import { addressAt } from '../book/look.ts';
+import { rowsLeftOut } from '../commands/filtered.ts';
 import type { GridEvents, GridModel, GridView } from '../grid/contract.ts';
 import type { openGrid as open } from '../grid/plain/open.ts';
 import type * as printed from '../panels/handover/printed.ts';
@@ -36,6 +37,7 @@ export function laySheet(host: HTMLElement, desk: Desk, id: Id, laying: Laying):
     () => Infinity,
     () => id,
   );
+  const leftOut = new Set(rowsLeftOut(look, id));
   const { rows, columns } = written(model);
   const widths = Array.from({ length: columns }, (_, column) => model.columnWidth(column));
   const page = desk.book.document.settings.page;
@@ -48,7 +50,8 @@ export function laySheet(host: HTMLElement, desk: Desk, id: Id, laying: Laying):
     const part = add(host, 'part');
     if (index > 0) add(part, 'goes-on').textContent = words.print.continued(index + 1, runs.length);
     const cells = add(part, 'cells');
-    const run = { rows: rowsIn(model, rows, index > 0 ? columnsHere : []), columns: columnsHere };
+    const said = rowsIn(model, rows, index > 0 ? columnsHere : []);
+    const run = { rows: said.filter((row) => !leftOut.has(row)), columns: columnsHere };
     const view = laying.openGrid(cells, cut(model, run), noEvents);
     numberNotes(cells, run, notes);
     wrap(cells, plan.room / plan.scale);

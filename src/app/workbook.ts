@@ -6,6 +6,7 @@ import type { Role } from '../book/types.ts';
 import { computed, untracked, type ReadonlySignal } from '../panels/kit/signals.ts';
 import { gestures } from '../panels/verbs.ts';
 import { entryView, tryOut } from '../panels/views/entry-view.ts';
+import { filterView, filteredInWords } from '../panels/views/filter-view.ts';
 import { footView, rolesOn } from '../panels/views/foot-view.ts';
 import { bookAgreement, contentsView, headView } from '../panels/views/head-view.ts';
 import type { Look } from '../panels/views/look.ts';
@@ -17,6 +18,7 @@ import type { RemarksView, SaveView, StartView, Workbook } from '../panels/workb
 import { at, over, type SessionState } from '../session/session.ts';
 import type { Action } from './actions.ts';
 import type { Desk } from './desk.ts';
+import { columnHere } from '../commands/filter.ts';
 import { findNext } from './find.ts';
 import { placeNamed } from '../panels/views/place-named.ts';
 import type { GridHand } from './grid-hand.ts';
@@ -116,15 +118,25 @@ export function createWorkbook(parts: WorkbookParts): Workbook {
     ),
     agreement: follow((look, now) => bookAgreement(pointsOf(now).all(look)), ''),
     remarks,
-    head: follow((look, now) => headView(look.document, shownSheet.value, points(now, look)), {
-      sheet: '',
-      title: '',
-      purpose: '',
-      points: [],
-      agreement: '',
-      tolerance: usualSettings.tolerance,
-      ownTolerance: false,
-    }),
+    head: follow(
+      (look, now) =>
+        headView(
+          look.document,
+          shownSheet.value,
+          points(now, look),
+          filteredInWords(look, shownSheet.value),
+        ),
+      {
+        sheet: '',
+        title: '',
+        purpose: '',
+        points: [],
+        agreement: '',
+        tolerance: usualSettings.tolerance,
+        ownTolerance: false,
+        filtered: '',
+      },
+    ),
     entry: view('changed', entryView, {
       address: '',
       label: '',
@@ -257,6 +269,11 @@ export function createWorkbook(parts: WorkbookParts): Workbook {
     say: (sentence) => notices.say(sentence, 'refused'),
     photo: async (hash) => desk.value?.photos.url(hash),
     propertiesOf: (sheet) => desk.value?.book.document.sheet(sheet)?.properties,
+    filterHere() {
+      const here = desk.value && columnHere(desk.value.context);
+      const { filter = null } = workbook.propertiesOf(shownSheet.value) ?? {};
+      return here ? filterView(here, filter) : undefined;
+    },
     findNext: (wanted, way) =>
       desk.value ? findNext(desk.value, wanted, way, workbook.jump) : words.app.openFirst,
   };

@@ -148,6 +148,15 @@ export const phases = [
 ] as const;
 export type Phase = (typeof phases)[number];
 
+/** Rows of one table left out of view by what they show in one of its columns. */
+export interface RowFilter {
+  /** The row of captions over the table, and the column. */
+  readonly head: Id;
+  readonly column: Id;
+  /** Texts as they are shown: a row that shows one of them is out of view. */
+  readonly hides: readonly string[];
+}
+
 export interface SheetProperties {
   /** On its tab and in formulas. Unique in the book without regard to case. */
   readonly name: string;
@@ -161,6 +170,8 @@ export interface SheetProperties {
   readonly tolerance: number | null;
   readonly frozenRows: number;
   readonly frozenColumns: number;
+  /** `null` where all rows are in view. */
+  readonly filter: RowFilter | null;
 }
 
 export interface Sheet {

@@ -49,4 +49,5 @@ const blankProperties = {
   tolerance: null,
   frozenRows: 0,
   frozenColumns: 0,
+  filter: null,
 };

@@ -6,6 +6,7 @@ import { figureCommands } from './figures.ts';
 import { fixtureCommands } from './fixtures.ts';
 import { fill, fillDown, fillRight } from './fill.ts';
 import { redo, undo } from './history.ts';
+import { filterCommands } from './filter.ts';
 import { lineCommands } from './lines.ts';
 import * as names from './names.ts';
 import { find, replaceAll } from './replace.ts';
@@ -26,6 +27,7 @@ export const bookCommands: readonly AnyCommand[] = [
   replaceAll,
   sortUp,
   sortDown,
+  ...filterCommands,
   format,
   bold,
   italic,

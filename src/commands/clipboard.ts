@@ -8,7 +8,7 @@ import { faultIn } from '../files/in/known.ts';
 import { joinTable, readTable, split } from '../files/table.ts';
 import { done, refused, type Context, type Outcome } from './command.ts';
 import { carryOut } from './doing.ts';
-import { selectedRegion, sheetInView } from './selected.ts';
+import { selectedRegion, selectedRegions, sheetInView } from './selected.ts';
 import { words } from '../words/words.ts';
 
 /**
@@ -17,13 +17,21 @@ import { words } from '../words/words.ts';
  */
 export function take(context: Context, how: 'copy' | 'cut'): string {
   const { book, engine, session } = context;
+  const regions = selectedRegions(context);
   const { sheet, top, left, height, width } = selectedRegion(context);
-  const rows = Array.from({ length: height }, (_, i) =>
-    Array.from({ length: width }, (_, j) =>
-      shownText(book.document, engine, { sheet, row: top + i, column: left + j }),
-    ),
-  );
-  const text = joinTable(rows);
+  const told = ({ top: first, height: count }: Region) =>
+    Array.from({ length: count }, (_, i) =>
+      Array.from({ length: width }, (_, j) =>
+        shownText(book.document, engine, { sheet, row: first + i, column: left + j }),
+      ),
+    );
+  const stacked = regions.every((one) => one.left === left && one.width === width);
+  if (how === 'copy' && regions.length > 1 && stacked) {
+    // Pieces with other rows between them are copied as what they show.
+    session.hold(null);
+    return joinTable(regions.toSorted((a, b) => a.top - b.top).flatMap(told));
+  }
+  const text = joinTable(told({ sheet, top, left, height, width }));
   const block = {
     from: { row: top, column: left },
     to: { row: top + height - 1, column: left + width - 1 },

@@ -1,6 +1,7 @@
 /** Dialogs by what they are about. */
 export type DialogName =
   | 'replace'
+  | 'filter'
   | 'quantity'
   | 'target'
   | 'settings'

@@ -23,6 +23,8 @@ export const verbs = {
   addSpectra: 'spectra.add',
   renameSpectrum: 'spectra.rename',
   removeSpectrum: 'spectra.remove',
+  filterRows: 'rows.filter',
+  showAllRows: 'rows.showAll',
   setNote: 'cells.note',
   quantity: 'cells.quantity',
   target: 'cells.target',
@@ -59,6 +61,7 @@ export const verbs = {
 /** Dialogs that ask for what a command needs, by the command's id. */
 export const askedBy = {
   'edit.find': 'replace',
+  'rows.filter': 'filter',
   'names.manage': 'names',
   'names.define': 'names',
   'cells.format': 'format',

@@ -70,6 +70,8 @@ export interface Workbook {
   propertiesOf(sheet: string): SheetProperties | undefined;
   /** An address for the picture with this hash; undefined where it is not on this device. */
   photo(hash: string): Promise<string | undefined>;
+  /** The column of the selected cell and what its rows show; undefined where that is no table. */
+  filterHere(): FilterView | undefined;
   /** Goes to the next cell that has it and says where, or that there is none. */
   findNext(wanted: SearchFor, way: 1 | -1): string;
 }
@@ -80,6 +82,17 @@ export interface SearchFor {
   /** The cell holds this and nothing else. */
   readonly whole: boolean;
   readonly everywhere: boolean;
+}
+
+/** What the rows of a table show in one column, each text once. */
+export interface FilterView {
+  readonly caption: string;
+  readonly values: readonly {
+    readonly text: string;
+    readonly count: number;
+    /** In view now. */
+    readonly shown: boolean;
+  }[];
 }
 
 /** How the selected cell is written, and the units it could be written in. */
@@ -157,6 +170,8 @@ export interface HeadView {
   readonly tolerance: number;
   /** Set on the sheet itself, and not only by the book. */
   readonly ownTolerance: boolean;
+  /** "4 of 6 rows shown, by Verdict"; empty where all are. */
+  readonly filtered: string;
 }
 
 export interface EntryView {

@@ -18,6 +18,7 @@ import { evenness } from './english/evenness.ts';
 import { exchange } from './english/exchange.ts';
 import { falloff } from './english/falloff.ts';
 import { figures } from './english/figures.ts';
+import { filter } from './english/filter.ts';
 import { files } from './english/files.ts';
 import { find } from './english/find.ts';
 import { fixtures } from './english/fixtures.ts';
@@ -79,6 +80,7 @@ export const english = {
   exchange,
   falloff,
   figures,
+  filter,
   files,
   find,
   fixtures,

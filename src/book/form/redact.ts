@@ -160,12 +160,13 @@ class Blinder {
   }
 
   #properties(properties: Partial<SheetProperties>): Partial<SheetProperties> {
-    const { name, title, purpose } = properties;
+    const { name, title, purpose, filter } = properties;
     return {
       ...properties,
       ...(name !== undefined && { name: this.#sheets.of(name) }),
       ...(title !== undefined && { title: blank(title) }),
       ...(purpose !== undefined && { purpose: blank(purpose) }),
+      ...(filter && { filter: { ...filter, hides: filter.hides.map(blank) } }),
     };
   }
 

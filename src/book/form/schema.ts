@@ -74,6 +74,12 @@ export const settings = v.strictObject({
   more: openRecord,
 });
 
+const rowFilter = v.strictObject({
+  head: id,
+  column: id,
+  hides: v.pipe(v.array(v.string()), v.minLength(1, words.bookFile.atLeastOne)),
+});
+
 export const sheetProperties = v.strictObject({
   name: v.string(),
   title: v.string(),
@@ -89,6 +95,8 @@ export const sheetProperties = v.strictObject({
   ),
   frozenRows: whole,
   frozenColumns: whole,
+  // A sheet that shows all its rows does not say so.
+  filter: v.optional(v.nullable(rowFilter), null),
 });
 
 export const lineProperties = v.strictObject({

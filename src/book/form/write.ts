@@ -109,9 +109,9 @@ function writeSheet(draft: Draft, sheet: DraftSheet, under: UnderList): string {
       const cell = sheet.cell(row, column);
       if (cell) cells.push(JSON.stringify({ at: `${row} ${column}`, ...cellToJson(cell, writer) }));
     }
-  const { name, title, purpose, phase, template, tolerance, frozenRows, frozenColumns } =
+  const { name, title, purpose, phase, template, tolerance, frozenRows, frozenColumns, filter } =
     sheet.properties;
-  const properties: SheetProperties = {
+  const properties: Partial<SheetProperties> = {
     name,
     title,
     purpose,
@@ -120,6 +120,7 @@ function writeSheet(draft: Draft, sheet: DraftSheet, under: UnderList): string {
     tolerance,
     frozenRows,
     frozenColumns,
+    ...(filter && { filter: { head: filter.head, column: filter.column, hides: filter.hides } }),
   };
   return [
     '  {',

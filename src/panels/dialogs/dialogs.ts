@@ -7,6 +7,7 @@ import type { Workbook } from '../workbook.ts';
 import { about } from './about.ts';
 import { addSheet } from './add-sheet.ts';
 import { openReference } from '../reference/open.ts';
+import { filter } from './filter.ts';
 import { keyboard } from './keyboard.ts';
 import { names } from './names.ts';
 import { numberFormat } from './number-format.ts';
@@ -22,6 +23,7 @@ type Open = (workbook: Workbook, shell: Shell, about?: string) => void;
 const dialogs: Readonly<Record<DialogName, Open>> = {
   replace,
   names,
+  filter,
   format: numberFormat,
   sheet: sheetProperties,
   'add-sheet': addSheet,

@@ -11,7 +11,7 @@ const stripHolds = 48;
 
 /** The head of the page: what the sheet is for, and how the light stands against the plan. */
 export function head(workbook: Workbook, shell: Shell) {
-  const { title, purpose, points, agreement, sheet } = workbook.head.value;
+  const { title, purpose, points, agreement, sheet, filtered } = workbook.head.value;
   return html`
     <div class="about">
       <h1>
@@ -19,7 +19,7 @@ export function head(workbook: Workbook, shell: Shell) {
           ${title}
         </button>
       </h1>
-      ${purpose ? html`<p>${purpose}</p>` : ''}
+      ${purpose ? html`<p>${purpose}</p>` : ''} ${filtered ? filteredLine(workbook, filtered) : ''}
     </div>
     <div class="sum">
       ${agreement ? summary(agreement) : ''} ${strip(points, workbook)} ${toleranceMenu(workbook)}
@@ -27,6 +27,15 @@ export function head(workbook: Workbook, shell: Shell) {
     ${walkButton(workbook, shell)}
   `;
 }
+
+/** Rows that are out of view must be said, or their light is missed. */
+const filteredLine = (workbook: Workbook, filtered: string) =>
+  html`<p class="filtered">
+    <span>${filtered}</span>
+    <button class="link" @click=${() => workbook.run(verbs.showAllRows)}>
+      ${words.filter.showAll}
+    </button>
+  </p>`;
 
 /** Only where there are readings to take. On a phone it stands in the bar. */
 function walkButton(workbook: Workbook, shell: Shell) {

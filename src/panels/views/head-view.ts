@@ -5,7 +5,12 @@ import { countOf } from './points.ts';
 
 type PointsOf = (sheet: string) => readonly Point[];
 
-export function headView(document: Document, id: string, points: PointsOf): HeadView {
+export function headView(
+  document: Document,
+  id: string,
+  points: PointsOf,
+  filtered: string,
+): HeadView {
   const sheet = document.sheet(id);
   if (!sheet)
     return {
@@ -16,6 +21,7 @@ export function headView(document: Document, id: string, points: PointsOf): Head
       agreement: '',
       tolerance: 0,
       ownTolerance: false,
+      filtered: '',
     };
   const judged = points(id);
   const { title, name, purpose, tolerance } = sheet.properties;
@@ -27,6 +33,7 @@ export function headView(document: Document, id: string, points: PointsOf): Head
     agreement: agreementOf(judged).words,
     tolerance: tolerance ?? document.settings.tolerance,
     ownTolerance: tolerance !== null,
+    filtered,
   };
 }
 

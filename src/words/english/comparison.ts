@@ -43,6 +43,7 @@ export const comparison = {
   sheetTitle: 'title',
   frozenRows: 'rows kept in view',
   frozenColumns: 'columns kept in view',
+  rowsInView: 'which rows are in view',
   decimal: 'Decimal sign',
   illuminance: 'Illuminance in',
   distances: 'Distances in',

@@ -32,6 +32,7 @@ const head: HeadView = {
     'How far each reading is from what was planned, and what closes the gap. Sail loft, all lights on.',
   tolerance: 0.25,
   ownTolerance: true,
+  filtered: '',
   agreement: '4 of 9 points agree, 4 are off, 1 waits',
   points: [
     point('Key side of face', 'agrees', 'taking stop', 4),
@@ -264,7 +265,9 @@ export function paperWorkbook(): PaperWorkbook {
       tolerance: 0.25,
       frozenRows: 4,
       frozenColumns: 1,
+      filter: null,
     }),
+    filterHere: () => undefined,
     findNext: ask('findNext', 'C6, Fill side of face'),
   };
 }
