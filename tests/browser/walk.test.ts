@@ -95,11 +95,17 @@ describe('the loft, walked with a thumb', () => {
     await thumb.keys('6', '3');
     await thumb.main.tap();
     await says(() => thumb.verdict.innerText()).toBe('agrees');
-    await thumb.goTo('Fill colour');
+    expect(await thumb.walk.locator('.now').innerText()).toMatch(/metered at \d\d:\d\d\n/);
+    // The meter is said once, and every reading after remembers it.
+    await thumb.walk.locator('.count').click();
+    await thumb.walk.getByLabel('Meter in use').fill('Meter A');
+    await thumb.walk.getByLabel('Meter in use').press('Tab');
+    await thumb.walk.locator('.readings button', { hasText: 'Fill colour' }).first().click();
     await thumb.keys('3', '1', '0', '0');
     await thumb.main.tap();
     // 10⁶ / 3100 − 10⁶ / 3200 = 10.1 mired; the tint of the walk before was 0.0068.
     await says(() => thumb.verdict.innerText()).toBe('10 mired too warm, green by 0.007');
+    expect(await thumb.walk.locator('.now').innerText()).toMatch(/metered at .* with Meter A/);
     expect(await thumb.main.innerText()).toBe('Next: tint');
     await thumb.main.tap();
     await thumb.keys('0', 'Decimal sign', '0', '0', '2', 'Plus or minus');

@@ -25,9 +25,14 @@ type Found = Solution<string>;
 
 /**
  * Solves a programme in whole numbers. What no set can cost rises in strides, each of them the proof
- * that there is none up to there: so much is known even when the time runs out.
+ * that there is none up to there: so much is known even when the time runs out. Yields the share of
+ * the time that is gone.
  */
-export function branched(model: PickModel, { below, step, until, now }: Limits): Branched {
+export function* branched(
+  model: PickModel,
+  { below, step, until, now }: Limits,
+): Generator<number, Branched> {
+  const began = now();
   const within = (max: number, milliseconds: number): Found => {
     const constraints = new Map(model.constraints);
     if (max !== Infinity) constraints.set('cost', { max });
@@ -42,6 +47,7 @@ export function branched(model: PickModel, { below, step, until, now }: Limits):
   if (least > below) return { least, proven: true };
   let stride = below === Infinity ? Infinity : Math.max(step, (below - least) / 4);
   while (stride >= step) {
+    yield Math.min(1, (now() - began) / Math.max(1e-9, until - began));
     const max = Math.min(below, least + stride);
     const left = until - now();
     const found = within(max, max < below ? left / 2 : left);

@@ -1,5 +1,6 @@
 import { programme, type Kept, type Loosened, type Programmed } from './programme.ts';
 import type { Obstacle, Pick, Problem } from './problem.ts';
+import { inOneGo, part } from './share.ts';
 import { tuned } from './tuned.ts';
 
 export type Picked =
@@ -21,15 +22,13 @@ export interface Patience {
  * the next one for comparison, or what stands in the way. Yields the share that is done.
  */
 export function* pick(problem: Problem, patience: Patience): Generator<number, Picked> {
-  yield 0;
   const { each, now } = patience;
-  const best = programme(problem, { milliseconds: each, now });
+  const best = yield* part(programme(problem, { milliseconds: each, now }), 0, firstShare);
   if (best === 'undecided') return { kind: 'undecided' };
   if (best === 'none') {
     const obstacle = obstacleIn(problem, patience);
     return obstacle ? { kind: 'none', obstacle } : { kind: 'undecided' };
   }
-  yield 0.3;
   const second = yield* nextBest(problem, best, patience);
   // Where there was no proof, the next may be the better one.
   const [first, next] = second && second.cost < best.cost ? [second, best] : [best, second];
@@ -40,6 +39,10 @@ export function* pick(problem: Problem, patience: Patience): Generator<number, P
     ...(next && { second: tuned(problem, next) }),
   };
 }
+
+/** The share of the work up to the best set; the rest goes to the second best. */
+const firstShare = 0.3;
+const shareOf = (second: number): number => firstShare + (1 - firstShare) * second;
 
 /** Any other set has one more of something or one less of something: the cheapest of all those. */
 function* nextBest(
@@ -59,16 +62,17 @@ function* nextBest(
     if (left <= 0) break;
     const milliseconds = Math.min(each, left / (branches.length - index));
     const below = found?.cost ?? Infinity;
-    const other = programme(problem, { milliseconds, kept, below, now });
+    const [done, next] = [index, index + 1].map((at) => shareOf(at / branches.length));
+    const looked = programme(problem, { milliseconds, kept, below, now });
+    const other = yield* part(looked, done ?? 0, next ?? 1);
     if (typeof other !== 'string') found = other;
-    yield 0.3 + (0.7 * (index + 1)) / branches.length;
   }
   return found;
 }
 
 function obstacleIn(problem: Problem, { each, now }: Patience): Obstacle | undefined {
   const loose = (loosened: Loosened) => {
-    const found = programme(problem, { milliseconds: each, loosened, now });
+    const found = inOneGo(programme(problem, { milliseconds: each, loosened, now }));
     return typeof found === 'string' ? undefined : found;
   };
   const anyNumber = loose({ items: true });

@@ -2,7 +2,9 @@ import { branched, rounded } from './branched.ts';
 import { modelOf, placesOf, type Kept, type Loosened } from './model.ts';
 import { pack } from './pack.ts';
 import type { Pick, Problem } from './problem.ts';
+import { part } from './share.ts';
 import { start, type Started } from './start.ts';
+import { isMet, withoutTraces } from './traces.ts';
 
 export type { Kept, Loosened };
 
@@ -41,28 +43,31 @@ const priced = ({ items, levels }: Loosened): boolean => !items && !levels;
  * The cheapest set: whole fixtures on circuits, and a share of light for what can be dimmed. Sets
  * found by trial say what is too dear to be looked at. Circuits that are alike make a programme long,
  * so all of them are taken as one first: the cheapest set of that is the cheapest of all if it can be
- * hung on them, and none there is none at all.
+ * hung on them, and none there is none at all. Yields the share that is done.
  */
-export function programme(given: Problem, looked: Looked): Programmed | None {
+export function* programme(given: Problem, looked: Looked): Generator<number, Programmed | None> {
   const { milliseconds, loosened = {}, kept, now } = looked;
   const until = now() + milliseconds;
-  const problem = loosened.circuits ? { ...given, circuits: [] } : given;
+  const clean = withoutTraces(given);
+  const problem = loosened.circuits ? { ...clean, circuits: [] } : clean;
   const effort = { turns, until: now() + milliseconds * trials, now };
   const byTrial = priced(loosened) && looked.below === undefined;
-  const [first, ...others] = byTrial ? start(problem, kept, effort) : [];
+  const tried = byTrial ? yield* part(start(problem, kept, effort), 0, trials) : [];
+  const [first, ...others] = tried;
   const begun = first && { ...first, least: 0, proven: false, more: new Map(), off: [], others };
   const below = looked.below ?? first?.cost ?? Infinity;
   const ask: Ask = { loosened, kept, below, until, begun, now };
   const { circuits } = problem;
-  if (circuits.length < 2) return solved(problem, ask);
+  if (circuits.length < 2) return yield* part(solved(problem, ask), trials, 1);
   const most = Math.max(...circuits.map(({ amps }) => amps));
   const amps = circuits.reduce((sum, one) => sum + one.amps, 0);
-  const together = solved({ ...problem, circuits: [{ name: '', amps }] }, ask, most);
+  const one = { ...problem, circuits: [{ name: '', amps }] };
+  const together = yield* part(solved(one, ask, most), trials, 1);
   if (typeof together === 'string') return together;
   if (begun && together.cost >= begun.cost) return together;
   const onCircuits = pack(problem, together.counts);
   if (onCircuits) return { ...together, onCircuits };
-  const apart = solved(problem, ask);
+  const apart = yield* solved(problem, ask);
   if (typeof apart === 'string') return apart;
   return { ...apart, least: Math.max(apart.least, together.least) };
 }
@@ -78,17 +83,17 @@ interface Ask {
 }
 
 /** As a mixed-integer programme; no fixture that draws more than `mostAmps` is taken. */
-function solved(
+function* solved(
   problem: Problem,
   { loosened, kept, below, until, begun, now }: Ask,
   mostAmps = Infinity,
-): Programmed | None {
+): Generator<number, Programmed | None> {
   const places = placesOf(problem, loosened);
   const model = modelOf(problem, loosened, kept, mostAmps);
   const step = priced(loosened) ? leastStep(problem) : 1e-6;
   const near = priced(loosened) ? undefined : rounded(model);
   const limit = (near?.result ?? below) - step / 2;
-  const found = branched(model, { below: limit, step, until, now });
+  const found = yield* branched(model, { below: limit, step, until, now });
   const values = found.values ?? (near && new Map(near.variables));
   const shown = (cost: number) => {
     const least = found.proven ? cost : Math.min(cost, Math.max(0, upTo(found.least, step)));
@@ -103,11 +108,14 @@ function solved(
   );
   const counts = onCircuits.map((line) => line.reduce((sum, count) => sum + count, 0));
   const cost = counts.reduce((sum, count, index) => sum + count * (options[index]?.cost ?? 0), 0);
+  const outputs = counts.map((count, index) =>
+    count === 0 ? 0 : Math.min(1, of(`light ${index}`) / count),
+  );
+  // What rounding spoiled is no set, and no proof of anything.
+  if (!loosened.levels && !isMet(problem, counts, outputs)) return begun ?? 'undecided';
   return {
     counts,
-    outputs: counts.map((count, index) =>
-      count === 0 ? 0 : Math.min(1, of(`light ${index}`) / count),
-    ),
+    outputs,
     onCircuits,
     cost,
     ...shown(cost),

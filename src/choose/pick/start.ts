@@ -1,8 +1,9 @@
-import { solve, type Constraint } from 'yalps';
+import { bought, type Ask, type Light } from './buy.ts';
 import type { Kept } from './model.ts';
 import { pack } from './pack.ts';
 import type { Problem } from './problem.ts';
 import { randomFrom } from './random.ts';
+import { isMet } from './traces.ts';
 
 /** A set that does what is wanted, not surely the cheapest. */
 export interface Started {
@@ -12,6 +13,8 @@ export interface Started {
   readonly cost: number;
 }
 
+const nearWhole = 1e-6;
+
 /** How long sets are tried: so many turns without a better one, and until `until`. */
 export interface Effort {
   readonly turns: number;
@@ -19,40 +22,21 @@ export interface Effort {
   now(): number;
 }
 
-/** Light of each option, in full fixtures. */
-type Light = readonly number[];
-
-/** What a fixture more costs and takes by the light of it, for each option. */
-interface Ask {
-  /** How many stand there already and cost nothing more. */
-  readonly standing: readonly number[];
-  /** How many there may be at most. */
-  readonly most: readonly number[];
-  /** By how much light costs and takes more than its share, since a fixture stands there whole. */
-  readonly raised: readonly number[];
-  /** Chance in the prices, so that another set is met. */
-  readonly chance: readonly number[];
-  /** Everything by the share, what does not dim too. */
-  readonly byShare?: true;
-}
-
-const nearWhole = 1e-6;
-
-/** Branches that are tried for fixtures which do not dim, before a turn is given up. */
-const branches = 100;
-
 /**
- * Cheap sets by trial, the cheapest first; none where none was found. Light by the share is bought at a price, and a fixture
- * that gives any stands there whole; the price of light is raised where much of a fixture stays
- * unused, and bought again. From the cheapest set some fixtures are taken away time and again, and
- * what is missing is bought anew. The same problem gives the same sets: chance has a fixed seed.
+ * Cheap sets by trial, the cheapest first; none where none was found. Light by the share is bought at
+ * a price, and a fixture that gives any stands there whole; the price of light is raised where much
+ * of a fixture stays unused, and bought again. From the cheapest set some fixtures are taken away
+ * time and again, and what is missing is bought anew. The same problem gives the same sets: chance
+ * has a fixed seed. Yields the share of the time that is gone.
  */
-export function start(
+export function* start(
   problem: Problem,
   kept: Kept | undefined,
   effort: Effort,
-): readonly Started[] {
+): Generator<number, readonly Started[]> {
   const { options } = problem;
+  const began = effort.now();
+  const gone = () => Math.min(1, (effort.now() - began) / Math.max(1e-9, effort.until - began));
   const random = randomFrom(1);
   const none = options.map(() => 0);
   const carried = Math.max(0, ...problem.circuits.map(({ amps }) => amps));
@@ -78,6 +62,7 @@ export function start(
     const outputs = counts.map((count, index) =>
       count === 0 ? 0 : Math.min(1, (light[index] ?? 0) / count),
     );
+    if (!isMet(problem, counts, outputs)) return false;
     const one = { counts, outputs, onCircuits, cost };
     found.set(key, one);
     const better = !best || cost < best.cost - 1e-9;
@@ -92,6 +77,7 @@ export function start(
   let { raised, chance }: Pick<Ask, 'raised' | 'chance'> = all;
   for (let turn = 0; turn < (best ? priced : searched); turn += 1) {
     if (turn > 0 && effort.now() >= effort.until) break;
+    yield gone();
     const light = bought(problem, { ...all, raised, chance });
     if (light) take(light);
     const goesOn = light && turn % 8 < 7;
@@ -100,6 +86,7 @@ export function start(
   }
   let idle = 0;
   while (best && idle < effort.turns && effort.now() < effort.until) {
+    yield gone();
     const { counts } = best;
     const used = counts.flatMap((count, index) => (count > (least[index] ?? 0) ? [index] : []));
     const away = new Set<number>();
@@ -150,67 +137,3 @@ const raisedBy = (light: Light, before: readonly number[]): readonly number[] =>
   light.map((each, index) =>
     each > nearWhole ? Math.ceil(each - nearWhole) / each : (before[index] ?? 1),
   );
-
-/**
- * The cheapest light by the share that reaches every point; what does not dim is bought whole, and
- * what of it stands already stays. Within the store and the circuits by the share only.
- */
-function bought(
-  problem: Problem,
-  { standing, most, raised, chance, byShare }: Ask,
-): Light | undefined {
-  const { options, points, tolerance, circuits } = problem;
-  const constraints = new Map<string, Constraint>();
-  const variables = new Map<string, Map<string, number>>();
-  const integers: string[] = [];
-  const shares = (index: number) =>
-    points.map(({ lux }, at) => (options[index]?.gives[at] ?? 0) / lux);
-  const stays = options.map(({ dimmable }, index) => (dimmable ? 0 : (standing[index] ?? 0)));
-  const lit = stays.reduce(
-    (sum, count, index) => shares(index).map((share, at) => (sum[at] ?? 0) + count * share),
-    points.map(() => 0),
-  );
-  for (const [at, light] of lit.entries())
-    constraints.set(`point ${at}`, { min: 2 ** -tolerance - light, max: 2 ** tolerance - light });
-  const taken = (counts: (option: number) => number) =>
-    stays.reduce((sum, count, index) => sum + count * counts(index), 0);
-  for (const [item, count] of problem.available) {
-    const max = count - taken((index) => (options[index]?.item === item ? 1 : 0));
-    constraints.set(`item ${item}`, { max });
-  }
-  const amps = circuits.reduce((sum, circuit) => sum + circuit.amps, 0);
-  if (circuits.length > 0)
-    constraints.set('amps', { max: amps - taken((index) => options[index]?.amps ?? 0) });
-  for (const [index, option] of options.entries()) {
-    const offer = (name: string, count: number, price: number, takes: number) => {
-      if (count <= 0) return;
-      constraints.set(name, { max: count });
-      const light = shares(index).map((share, at): [string, number] => [`point ${at}`, share]);
-      const asks: [string, number][] = [
-        [name, 1],
-        [`item ${option.item}`, takes],
-        ['amps', option.amps * takes],
-        ['cost', price],
-      ];
-      variables.set(name, new Map([...light, ...asks]));
-      if (!option.dimmable && !byShare) integers.push(name);
-    };
-    const stands = standing[index] ?? 0;
-    if (option.dimmable) offer(`stands ${index}`, stands, 0, 1);
-    const takes = raised[index] ?? 1;
-    const price = (option.cost + trifle) * takes * (chance[index] ?? 1);
-    offer(`more ${index}`, (most[index] ?? 0) - stands, price, takes);
-  }
-  const { variables: values, result } = solve(
-    { direction: 'minimize', objective: 'cost', constraints, variables, integers },
-    { maxIterations: branches },
-  );
-  if (!Number.isFinite(result)) return undefined;
-  const of = new Map(values);
-  return stays.map(
-    (count, index) => count + (of.get(`stands ${index}`) ?? 0) + (of.get(`more ${index}`) ?? 0),
-  );
-}
-
-/** What costs nothing is not taken for nothing. */
-const trifle = 1e-3;

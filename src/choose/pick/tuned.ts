@@ -1,11 +1,13 @@
 import { solve, type Constraint } from 'yalps';
 import type { Pick, Problem } from './problem.ts';
+import { isMet, withoutTraces } from './traces.ts';
 
 /**
  * The same fixtures, each dimmed so that the points come as near to what is wanted as they can: the
  * sum of the shares by which they are off is least.
  */
-export function tuned({ options, points, tolerance }: Problem, pick: Pick): Pick {
+export function tuned(given: Problem, pick: Pick): Pick {
+  const { options, points, tolerance } = withoutTraces(given);
   const constraints = new Map<string, Constraint>();
   const variables = new Map<string, Map<string, number>>();
   for (const at of points.keys()) {
@@ -44,5 +46,5 @@ export function tuned({ options, points, tolerance }: Problem, pick: Pick): Pick
   const outputs = pick.counts.map((count, index) =>
     count === 0 ? 0 : Math.min(1, (values.get(`light ${index}`) ?? 0) / count),
   );
-  return { ...pick, outputs };
+  return isMet(given, pick.counts, outputs) ? { ...pick, outputs } : pick;
 }

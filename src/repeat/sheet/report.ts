@@ -19,7 +19,6 @@ const columns = columnsOf({
   nowFromKey: numbers('now', 96),
   ratio: { caption: 'Against the key', width: 190 },
   note: { caption: 'Note', width: 320 },
-  counts: numbers('Counts as off', 104),
 });
 const { letterOf } = columns;
 type Name = Parameters<typeof letterOf>[0];
@@ -68,9 +67,11 @@ export function reportSheet(then: NewRecord, now: NewRecord): PlannedSheet {
   const spread = (record: NewRecord) => typed(record.meter?.spread ?? 0.1, 'stops');
   const offset = (now.meter?.offset ?? 0) - (then.meter?.offset ?? 0);
   const rows = (from: number, count: number) => [from + 1, from + Math.max(1, count)] as const;
-  const sum = (from: number, count: number) => {
+  const met = (from: number, count: number) => {
     const [first, last] = rows(from, count);
-    return `SUM(${cell('counts', first)}:${cell('counts', last)})`;
+    const said = (words: string) =>
+      `COUNTIF(${cell('verdict', first)}:${cell('verdict', last)},"${words}")`;
+    return `${said('agrees')}-${said('cannot be told apart')}`;
   };
   const metered = (from: number, count: number) => {
     const [first, last] = rows(from, count);
@@ -95,9 +96,9 @@ export function reportSheet(then: NewRecord, now: NewRecord): PlannedSheet {
         bold: true,
       },
       A2: plain('Off: points, ratios, colours'),
-      B2: { typed: `=${sum(head, points.length)}` },
-      C2: { typed: `=${sum(ratioHead, ratios.length)}` },
-      D2: { typed: `=${sum(colourHead, colours.length)}` },
+      B2: { typed: `=B3-${met(head, points.length)}` },
+      C2: { typed: `=C3-${met(ratioHead, ratios.length)}` },
+      D2: { typed: `=D3-${met(colourHead, colours.length)}` },
       A3: plain('Out of; not metered'),
       B3: { typed: `=${metered(head, points.length)}` },
       C3: { typed: `=${metered(ratioHead, ratios.length)}` },
@@ -129,7 +130,6 @@ export function reportSheet(then: NewRecord, now: NewRecord): PlannedSheet {
         now: 'Now',
         off: 'Off',
         verdict: 'Verdict',
-        counts: 'Counts as off',
       }),
       ...columns.captionRow(colourHead, {
         point: 'Colour',
@@ -139,7 +139,6 @@ export function reportSheet(then: NewRecord, now: NewRecord): PlannedSheet {
         verdict: 'In words',
         thenFromKey: 'Tint then',
         nowFromKey: 'now',
-        counts: 'Counts as off',
       }),
       ...all(points.map((pair, index) => pointCells(pair, head + 1 + index, index === 0))),
       ...all(ratios.map((pair, index) => ratioCells(pair, ratioHead + 1 + index))),
@@ -165,7 +164,6 @@ type Pair<List extends 'points' | 'colours'> = ReturnType<
 /** Nothing where either was not metered; what is too small to tell apart; else the verdict. */
 const verdict = (at: number, off: string): string =>
   `=IF(COUNT(${cell('then', at)}:${cell('now', at)})<2,"",IF(ABS(${off})<=${apart},"cannot be told apart",VERDICT(${off})))`;
-const met = (words: string) => `OR(${words}="agrees",${words}="cannot be told apart",${words}="")`;
 
 function pointCells({ name, then, now }: Pair<'points'>, at: number, isKey: boolean): Cells {
   const off = `FSTOPS(${cell('now', at)},${stop.now})-FSTOPS(${cell('then', at)},${stop.then})-${over}`;
@@ -189,7 +187,6 @@ function pointCells({ name, then, now }: Pair<'points'>, at: number, isKey: bool
       quantity: isKey ? 'text' : 'verdict',
     },
     note: { typed: noteOn(then, now), quantity: 'text' },
-    counts: { typed: `=IF(${met(cell('verdict', at))},0,1)`, quantity: 'number' },
   });
 }
 
@@ -210,7 +207,7 @@ interface RatioPair {
 }
 
 function ratioCells({ name, then, now }: RatioPair, at: number): Cells {
-  const off = `STOPS(${cell('now', at)},${cell('then', at)})`;
+  const off = `FACTORSTOPS(${cell('now', at)}/${cell('then', at)})`;
   return columns.row(at, {
     point: { typed: name },
     then: read(then?.value, 'ratio'),
@@ -220,7 +217,6 @@ function ratioCells({ name, then, now }: RatioPair, at: number): Cells {
       quantity: 'stops',
     },
     verdict: { typed: verdict(at, cell('off', at)), quantity: 'verdict' },
-    counts: { typed: `=IF(${met(cell('verdict', at))},0,1)`, quantity: 'number' },
   });
 }
 
@@ -246,10 +242,6 @@ function colourCells({ name, then, now }: Pair<'colours'>, at: number): Cells {
     },
     thenFromKey: read(then?.duv, 'duv'),
     nowFromKey: read(now?.duv, 'duv'),
-    counts: {
-      typed: `=IF(OR(${cell('verdict', at)}="agrees",${cell('verdict', at)}=""),0,1)`,
-      quantity: 'number',
-    },
   });
 }
 

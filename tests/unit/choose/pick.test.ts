@@ -1,14 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { pick, type Picked } from '../../../src/choose/pick/pick.ts';
 import type { Option, Problem } from '../../../src/choose/pick/problem.ts';
+import { inOneGo } from '../../../src/choose/pick/share.ts';
 
-function picked(problem: Problem): Picked {
-  const work = pick(problem, { each: 20_000, second: 60_000, now: () => 0 });
-  for (;;) {
-    const step = work.next();
-    if (step.done) return step.value;
-  }
-}
+const picked = (problem: Problem): Picked =>
+  inOneGo(pick(problem, { each: 20_000, second: 60_000, now: () => 0 }));
 
 const option = (
   name: string,
@@ -111,6 +107,66 @@ describe('the cheapest set that does it', () => {
     expect(dark.obstacle.off[0]?.[0]).toBe('point 1');
   });
 });
+
+/** Fixtures in a row, each over its stretch of the points, with traces of light far off. */
+function rowOf(seed: number): Problem {
+  const random = randomFrom(seed);
+  const [fixtures, count] = [30, 12];
+  const options = Array.from({ length: fixtures }, (_, index) =>
+    option(
+      `lamp ${index}`,
+      5 * Math.round(2 + random() * 16),
+      Array.from({ length: count }, (__, point) => {
+        const away = (index * count) / fixtures - point;
+        return 500 * Math.exp((-away * away) / 4) * (0.5 + random());
+      }),
+      { dimmable: random() < 0.8 },
+    ),
+  );
+  const lux = Array.from({ length: count }, (_, point) =>
+    options.reduce((sum, { gives }, at) => sum + (at % 3 === 0 ? (gives[point] ?? 0) : 0), 0),
+  );
+  return problem(options, lux, { circuits: [{ name: 'board', amps: 40 }] });
+}
+
+describe('many fixtures, most of them far from most points', () => {
+  it('each set that is found reaches every point, summed anew, and what is shown to be least is no more than it costs', () => {
+    let time = 0;
+    for (let seed = 1; seed <= 5; seed += 1) {
+      const given = rowOf(seed);
+      const limits = { each: 400, second: 40, now: () => (time += 1) };
+      const { best, second } = found(inOneGo(pick(given, limits)));
+      for (const set of [best, ...(second ? [second] : [])])
+        for (const [at, { lux }] of given.points.entries()) {
+          const light = set.counts.reduce((sum, number, index) => {
+            const one = given.options[index];
+            const output = one?.dimmable ? (set.outputs[index] ?? 0) : 1;
+            return sum + number * output * (one?.gives[at] ?? 0);
+          }, 0);
+          expect(Math.abs(Math.log2(light / lux)), `case ${seed}, point ${at}`).toBeLessThan(
+            given.tolerance + 0.001,
+          );
+        }
+      expect(best.least).toBeLessThanOrEqual(best.cost);
+    }
+  });
+
+  it('how far it has come rises from nothing to all, while the first set is sought too', () => {
+    let time = 0;
+    const work = pick(rowOf(1), { each: 400, second: 40, now: () => (time += 1) });
+    const shares: number[] = [];
+    for (let step = work.next(); !step.done; step = work.next()) shares.push(step.value);
+    expect(shares.toSorted((a, b) => a - b)).toEqual(shares);
+    expect(shares.filter((share) => share < 0.3).length).toBeGreaterThan(5);
+    expect(Math.min(...shares)).toBeGreaterThanOrEqual(0);
+    expect(Math.max(...shares)).toBeLessThanOrEqual(1);
+  });
+});
+
+const found = (result: Picked) => {
+  if (result.kind !== 'found') throw new Error(result.kind);
+  return result;
+};
 
 describe('against every set tried by hand', () => {
   it('200 random small cases come out the same', () => {
