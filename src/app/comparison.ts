@@ -191,6 +191,7 @@ const shelfNames = {
   fixtures: words.comparison.fixtures,
   spectra: words.comparison.spectra,
   records: words.comparison.records,
+  exercises: words.comparison.exercises,
 } as const;
 
 const propertyNames: Readonly<Record<keyof SheetProperties, string>> = {

@@ -229,7 +229,7 @@ export interface Name {
 }
 
 /** What stands beside the sheets; each is an open list with its own version. */
-export const shelves = ['figures', 'fixtures', 'spectra', 'records'] as const;
+export const shelves = ['figures', 'fixtures', 'spectra', 'records', 'exercises'] as const;
 export type ShelfName = (typeof shelves)[number];
 export interface ShelfItem {
   readonly id: Id;

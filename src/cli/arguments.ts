@@ -4,13 +4,14 @@ import { Unusable, type Given, type Subcommand } from './types.ts';
 /** `--book`, `--decimal=,`; anything else, such as `-STOPS(1,2)` or `--2`, begins what follows. */
 const optionPattern = /^--([a-z][a-z-]*)(?:=(.*))?$/s;
 
-/** Options come first; from the first word that is none, everything is handed on as it is. */
+/** Options come first; from the first word that is none, everything is handed on as it is, unless they may stand anywhere. */
 export function readArguments(
   given: readonly string[],
-  { options, repeats = [], flags = [] }: Subcommand,
+  { options, repeats = [], flags = [], anywhere }: Subcommand,
 ): Given {
   const found: Record<string, string> = {};
   const lists: Record<string, string[]> = {};
+  const between: string[] = [];
   let next = 0;
   for (; next < given.length; next++) {
     const word = given[next] ?? '';
@@ -19,6 +20,10 @@ export function readArguments(
       break;
     }
     const match = optionPattern.exec(word);
+    if (!match && anywhere) {
+      between.push(word);
+      continue;
+    }
     if (!match) break;
     const [, name = '', attached] = match;
     if (flags.includes(name) && attached === undefined) {
@@ -32,5 +37,5 @@ export function readArguments(
     if (repeats.includes(name)) (lists[name] ??= []).push(value);
     else found[name] = value;
   }
-  return { options: found, lists, rest: given.slice(next) };
+  return { options: found, lists, rest: [...between, ...given.slice(next)] };
 }

@@ -3,10 +3,12 @@ import { check } from './check.ts';
 import { convert } from './convert.ts';
 import { evaluate } from './evaluate.ts';
 import { Unusable, type ExitCode, type Io, type Subcommand } from './types.ts';
+import { handouts } from './handouts.ts';
+import { mark } from './mark.ts';
 import { values } from './values.ts';
 import { words } from '../words/words.ts';
 
-const subcommands: readonly Subcommand[] = [evaluate, values, check, convert];
+const subcommands: readonly Subcommand[] = [evaluate, values, check, convert, handouts, mark];
 
 /** Runs `halfstop` with what follows it. */
 export async function run(argv: readonly string[], io: Io): Promise<ExitCode> {

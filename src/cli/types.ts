@@ -6,7 +6,10 @@ export interface Io {
   err(text: string): void;
   readInput(): Promise<string>;
   readFile(path: string): Promise<Uint8Array>;
+  /** The folders on the way are made. */
   writeFile(path: string, content: Uint8Array | string): Promise<void>;
+  /** The files in a folder and in the folders within it; undefined for what is no folder. */
+  filesIn(path: string): Promise<readonly string[] | undefined>;
 }
 
 /** 0: all went well. 1: something has no value. 2: wrong usage, or a file that cannot be read. */
@@ -25,6 +28,8 @@ export interface Subcommand {
   readonly repeats?: readonly string[];
   /** Options that are there or not. */
   readonly flags?: readonly string[];
+  /** Options may stand behind what follows the name too: nothing there begins with two dashes. */
+  readonly anywhere?: true;
   run(given: Given, io: Io): Promise<ExitCode>;
 }
 

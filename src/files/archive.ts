@@ -66,7 +66,7 @@ export function writeArchive({ made, books, beside }: Archive): Uint8Array<Array
 }
 
 /** A name that every file system takes. */
-const fileName = (title: string): string =>
+export const fileName = (title: string): string =>
   title
     .replace(/[^\p{L}\p{N} _-]+/gu, ' ')
     .replace(/\s+/g, ' ')

@@ -1,4 +1,5 @@
-import { readFile, writeFile } from 'node:fs/promises';
+import { mkdir, readdir, readFile, stat, writeFile } from 'node:fs/promises';
+import { dirname, join } from 'node:path';
 import { buildCli, bundleFile, cliIsStale } from './build-cli.mjs';
 import { pathToFileURL } from 'node:url';
 
@@ -30,6 +31,16 @@ process.exitCode = await main(process.argv.slice(2), {
   err: (/** @type {string} */ text) => void process.stderr.write(text),
   readInput: readStandardInput,
   readFile: (/** @type {string} */ path) => readFile(path),
-  writeFile: (/** @type {string} */ path, /** @type {Uint8Array | string} */ content) =>
-    writeFile(path, content),
+  writeFile: async (/** @type {string} */ path, /** @type {Uint8Array | string} */ content) => {
+    await mkdir(dirname(path), { recursive: true });
+    await writeFile(path, content);
+  },
+  filesIn: async (/** @type {string} */ path) => {
+    const there = await stat(path).catch(() => undefined);
+    if (!there?.isDirectory()) return undefined;
+    const entries = await readdir(path, { recursive: true, withFileTypes: true });
+    return entries
+      .filter((entry) => entry.isFile())
+      .map((entry) => join(entry.parentPath, entry.name));
+  },
 });

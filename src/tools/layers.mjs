@@ -43,6 +43,9 @@ for (const room of rooms) mayImport[room] = [...belowPanels, 'src/panels'];
 /** The sheets that it makes from a record are planned as templates are. */
 mayImport['src/repeat'] = [...(mayImport['src/repeat'] ?? []), 'templates'];
 
+/** The exercises that come along are planned as templates are. */
+mayImport['src/teach'] = [...(mayImport['src/teach'] ?? []), 'templates'];
+
 /** The command line uses the rooms' logic and nothing of the screen. */
 mayImport['src/cli'] = [
   ...['functions', 'src/formula', 'src/book', 'src/engine', 'src/check', 'src/files'],

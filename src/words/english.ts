@@ -54,6 +54,7 @@ import { renderingFigure } from './english/renderingFigure.ts';
 import { start } from './english/start.ts';
 import { storage } from './english/storage.ts';
 import { target } from './english/target.ts';
+import { teach } from './english/teach.ts';
 import { templates } from './english/templates.ts';
 import { versions } from './english/versions.ts';
 import { walk } from './english/walk.ts';
@@ -116,6 +117,7 @@ export const english = {
   start,
   storage,
   target,
+  teach,
   templates,
   versions,
   walk,

@@ -66,6 +66,7 @@ export const bookSchema = v.strictObject({
   fixtures: shelf,
   spectra: shelf,
   records: shelf,
+  exercises: v.exactOptional(shelf),
   photos: v.exactOptional(v.array(v.strictObject({ hash: photoHash, jpeg }))),
 });
 

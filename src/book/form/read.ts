@@ -93,7 +93,10 @@ function built(json: BookJson): Document {
       throw at(words.bookFile.name(name), reason ?? twice);
     draft.putName({ id, name, formula: bound(formula, '', draft, words.bookFile.name(name)) });
   }
-  for (const shelf of shelves) draft.putShelf(shelf, shelfFrom(json[shelf], shelf));
+  for (const shelf of shelves) {
+    const kept = json[shelf];
+    if (kept) draft.putShelf(shelf, shelfFrom(kept, shelf));
+  }
   carry(draft, json.photos ?? []);
   return draft;
 }

@@ -32,6 +32,10 @@ export function writeBook(document: Document, pictures: readonly PhotoFile[] = [
   const photos = picturesFor(document, pictures);
   const under = new UnderList(entrySettings(document.settings));
   const sheets = draft.sheets.map((sheet) => writeSheet(draft, sheet, under));
+  // Books that have no exercises stay as they were written before there were any.
+  const written = shelves.filter(
+    (shelf) => shelf !== 'exercises' || draft.shelf(shelf).items.length > 0,
+  );
   const lines = [
     '{',
     line('form', form),
@@ -44,9 +48,9 @@ export function writeBook(document: Document, pictures: readonly PhotoFile[] = [
       draft.names.map((name) => nameJson(draft, name)),
       ' ',
     )},`,
-    ...shelves.map((shelf, i) => {
+    ...written.map((shelf, i) => {
       const { version: own, items } = draft.shelf(shelf);
-      const end = i < shelves.length - 1 || photos.length > 0 ? ',' : '';
+      const end = i < written.length - 1 || photos.length > 0 ? ',' : '';
       return ` ${JSON.stringify(shelf)}: {"version": ${String(own)}, "items": ${block(
         items.map((item) => inKeyOrder(shelved(draft, shelf, item))),
         ' ',

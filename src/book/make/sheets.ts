@@ -1,5 +1,6 @@
 import { faultOfSheetName, maxSheetNameLength } from '../../formula/naming.ts';
 import { copyOf } from '../content.ts';
+import { exerciseOn, handoutOn } from '../exercises.ts';
 import { figuresOn, keepFigures, type Figure } from '../figures.ts';
 import { emptySheet } from '../newdocument.ts';
 import type {
@@ -82,8 +83,19 @@ function adding(
 export function removeSheet(document: Document, sheet: Id): Made {
   if (!document.sheet(sheet)) return refused(gone);
   if (document.sheets.length === 1) return refused(words.book.lastSheet);
-  const steps: Step[] = [...withoutFiguresOf(document, sheet), { kind: 'removeSheet', sheet }];
+  const steps: Step[] = [
+    ...withoutFiguresOf(document, sheet),
+    ...withoutExercisesOf(document, sheet),
+    { kind: 'removeSheet', sheet },
+  ];
   return made(words.book.deleteSheet, steps);
+}
+
+/** What was asked on a sheet goes with it. */
+function withoutExercisesOf(document: Document, sheet: Id): readonly Step[] {
+  const asked = [exerciseOn(document, sheet), handoutOn(document, sheet)];
+  const items = asked.flatMap((one) => (one ? [{ id: one.id, item: null }] : []));
+  return items.length > 0 ? [{ kind: 'setShelf', shelf: 'exercises', items }] : [];
 }
 
 /** To a position in the contents, counted without the sheet itself. */

@@ -39,6 +39,7 @@ export const comparison = {
   fixtures: 'Fixtures',
   spectra: 'Spectra',
   records: 'Records',
+  exercises: 'Exercises',
   sheetName: 'name',
   sheetTitle: 'title',
   frozenRows: 'rows kept in view',

@@ -16,6 +16,7 @@ async function said(languages: readonly string[], argv: readonly string[]): Prom
     ...{ languages, out: say, err: say, readInput: () => Promise.resolve('') },
     readFile: () => Promise.reject(new Error('ENOENT')),
     writeFile: () => Promise.resolve(),
+    filesIn: () => Promise.resolve(undefined),
   });
   return text;
 }
@@ -29,7 +30,7 @@ const outside = (text: string): readonly string[] => {
     if (sign === ']') depth -= 1;
     return kept;
   }).join('');
-  const names = ['halfstop', 'evaluate', 'values', 'check', 'convert'];
+  const names = ['halfstop', 'evaluate', 'values', 'check', 'convert', 'handouts', 'mark'];
   return (rest.match(/\p{L}{2,}/gu) ?? []).filter((word) => !names.includes(word));
 };
 
@@ -46,6 +47,8 @@ test.each([
   [['convert', 'one.json']],
   [['convert', 'one.json', 'two.doc']],
   [['convert', '--wrong', 'one.json', 'two.csv']],
+  [['handouts', 'class.csv']],
+  [['mark', 'KEY.json']],
 ])('halfstop %j says all it says in the language of its person', async (argv) => {
   const text = await said(['de_AT.UTF-8'], argv);
   expect(text).toContain('[');

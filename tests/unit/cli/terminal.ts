@@ -35,6 +35,10 @@ export async function halfstop(
       written[path] = content;
       return Promise.resolve();
     },
+    filesIn(path) {
+      const inside = Object.keys(files).filter((file) => file.startsWith(`${path}/`));
+      return Promise.resolve(inside.length > 0 ? inside : undefined);
+    },
   };
   const code = await main(argv, io);
   return { code, ...said, ...(Object.keys(written).length > 0 && { files: written }) };
