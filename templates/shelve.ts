@@ -1,6 +1,9 @@
 import { addFixtures, type NewFixture } from '../src/book/make/fixtures.ts';
+import { addSpectra } from '../src/book/make/spectra.ts';
 import type { Book, Means } from '../src/book/types.ts';
 import { takeFile } from '../src/files/photometric/take.ts';
+import { sampleSpectra } from '../src/files/spectra/samples.ts';
+import { takeSpectra } from '../src/files/spectra/take.ts';
 import { sampleFixtures } from '../src/tools/sample-fixtures.ts';
 import { run } from './build.ts';
 
@@ -24,4 +27,14 @@ export function shelve(book: Book, means: Means, wanted?: readonly string[]): vo
   const all = [...files, frame];
   const kept = wanted ? all.filter(({ name }) => wanted.includes(name)) : all;
   run(book, addFixtures(book.document, means, kept));
+}
+
+/** The invented spectra, under their own names. */
+export function shelveSpectra(book: Book, means: Means): void {
+  const all = sampleSpectra.flatMap(({ file, name, text }) => {
+    const taken = takeSpectra({ name: file, content: new TextEncoder().encode(text) });
+    if (!taken.ok) throw new Error(`${file}: ${taken.reason}`);
+    return taken.spectra.map((spectrum) => ({ ...spectrum, name }));
+  });
+  run(book, addSpectra(book.document, means, all));
 }

@@ -8,6 +8,7 @@ export interface Expected {
     | 'Recce'
     | 'Sun'
     | 'Reflected survey'
+    | 'Match'
     | 'Fixtures and distances'
     | 'Set plan'
     | 'Backdrop'
@@ -112,6 +113,42 @@ export const expected: readonly Expected[] = [
   on('Reflected survey', 'E11', '0.3 stop over', 'log2(31 / 6.25) = 2.31 where 2 was wanted'),
   on('Reflected survey', 'D14', -0.867, '1 fL is 3.426 cd/m²: log2(3.426 / 6.25)', 0.001),
   on('Reflected survey', 'E18', 'lost by 0.3 stop', 'log2(0.22 / 6.25) = −4.83, and 4.5 are held'),
+  // What the walk of the loft says of key, fill and window. 3200 K is 312.5 mired; the kit is invented.
+  on('Match', 'K10', '168 mired too blue', '10⁶ / 6900 = 144.9 mired; Duv 0.003 is still within'),
+  on('Match', 'P10', 167.57, '312.5 − 144.93', 0.005),
+  on('Match', 'R10', -7.57, 'a full orange of 160 is so much short', 0.005),
+  on('Match', 'S10', 0.001, '0.003 − 0.002', 1e-12),
+  on('Match', 'V10', 2.884, '0.5 fc = 5.38 lx through 0.9 stop: 5.382 / 2^0.9', 0.001),
+  on(
+    'Match',
+    'L10',
+    '6900 K at a 3200 K camera: 168 mired too blue; full orange + eighth magenta leaves 8 mired and costs about 1 stop',
+    '0.75 and 0.15',
+  ),
+  on('Match', 'H11', 113.02, '11 fc are 118.40 lx, less 5.38 with the lamps off', 0.005),
+  on('Match', 'K11', 'agrees', '10⁶ / 3230 = 309.6 mired, 2.9 off'),
+  on('Match', 'K12', '18 mired too blue, green by 0.007', '312.5 − 295.0, and Duv 0.0068'),
+  on('Match', 'R12', 2.49, '295.0 + 20 − 312.5', 0.005),
+  on('Match', 'Z13', 4083.7, 'McCamy 1992: −449 n³ + 3525 n² − 6823.3 n + 5520.33, n = 0.2392', 5),
+  on('Match', 'O13', 'Half orange + Half magenta', '67.7 mired too blue, green by 0.009'),
+  on('Match', 'O14', 'none', 'it is meant so'),
+  on('Match', 'F2', 2.4, '0.9 + 0.6 + 0.9', 1e-12),
+  on(
+    'Match',
+    'B4',
+    'Leave Key, Oil lamp. Correct Fill (eighth orange + half magenta, 1/2 stop), then North window (full orange + eighth magenta, 1 stop), then Bench tube (half orange + half magenta, 1 stop).',
+    'by loss: 0.6, 0.9 and 0.9',
+  ),
+  on(
+    'Match',
+    'B5',
+    'It costs less to leave Fill and balance the camera to it, 3390 K and green by 0.007: all lose 1 1/2 stops together; at the white wanted 2 1/2 stops.',
+    'window full orange + eighth green, key eighth blue + half green, tube quarter orange: 0.8 + 0.5 + 0.25',
+  ),
+  on('Match', 'F6', 0.41737, 'Σ E · x / y over Σ E / y of the five', 1e-5),
+  on('Match', 'G6', 0.40112, 'Σ E over Σ E / y', 1e-5),
+  on('Match', 'H33', 10.08, '2 pieces on 4 panes of 0.9 m × 1.4 m', 1e-12),
+  on('Match', 'J33', 11.2, 'two strips of 1.4 m off a roll of 1.2 m for each pane', 1e-12),
   // The rig as planned, against what was read on the sheet of the loft with the same distances and outputs.
   on('Fixtures and distances', 'H3', 449.2, '4600 / 3.2²', 0.05),
   on(

@@ -10,7 +10,8 @@ import { harbourRecce } from '../recce/harbour.ts';
 import { recceSheet } from '../recce/plan.ts';
 import { sunSheet } from '../sun/plan.ts';
 import { dimmingSheet } from '../tungsten-dimming/plan.ts';
-import { shelve } from '../shelve.ts';
+import { shelve, shelveSpectra } from '../shelve.ts';
+import { matchInLoft } from './match.ts';
 import { orderSheets } from './order.ts';
 import { rigSheets } from './rig.ts';
 import { tones } from './tones.ts';
@@ -87,6 +88,7 @@ const sheets = [
     ahead: '=Recce!G5',
   }),
   tones,
+  matchInLoft,
   ...rigSheets,
   ...orderSheets,
 ];
@@ -101,5 +103,6 @@ export function build() {
     run(book, fillWalk(book.document, means, book.document.sheets[index]?.id ?? '', walk).made);
   }
   shelve(book, means);
+  shelveSpectra(book, means);
   return book;
 }

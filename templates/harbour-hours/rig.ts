@@ -138,9 +138,10 @@ const canvas = {
   allowed: '1',
 } as const;
 
+/** All of the loft, and of no other place of the film. */
 export const rigSheets = [
   distancesSheet(throws),
   setPlan(lights, points),
   backdropSheet(lights, canvas),
   marksSheet(onMove, move),
-];
+].map((sheet) => ({ ...sheet, purpose: `${sheet.purpose} The interview in the sail loft.` }));

@@ -24,16 +24,21 @@ const order =
   `IF(${left}="","","Leave "&${left}&". ")&"Correct "&${turned(1)}&${then}&".")`;
 
 const best = `MIN(${down('score', sources)})`;
-const among = (column: 'source' | 'asKelvin' | 'lose' | 'stay') =>
+const among = (column: 'source' | 'asKelvin' | 'asDuv' | 'lose' | 'stay') =>
   `INDEX(${down(column, sources)},MATCH(${best},${down('score', sources)},0))`;
 const staying = (count: string) =>
   `IF(${count}>0,", and "&${count}&" that cannot be filtered "&IF(${count}=1,"stays","stay")&" off","")`;
+
+/** A camera is balanced to a tint as well, where that would be seen. */
+const tint =
+  `IF(ABS(${among('asDuv')})>${white.within}+0.0000001,` +
+  `" and "&IF(${among('asDuv')}>0,"green","magenta")&" by "&TEXT(ABS(${among('asDuv')}),"0.000"),"")`;
 
 /** Whether another white would cost less light. */
 const balance =
   `=IF(100*${white.stay}+${white.lose}<=${best}+0.01,` +
   `"The white wanted costs least: all lose "&${aboutStops(white.lose)}&" together"&${staying(white.stay)}&".",` +
-  `IF(${among('stay')}<${white.stay},"Fewer stay off if you","It costs less to")&" leave "&${among('source')}&" and balance the camera to it, "&ROUND(${among('asKelvin')},0)&" K: all lose "&${aboutStops(among('lose'))}&" together"&${staying(among('stay'))}&"; at the white wanted "&${aboutStops(white.lose)}&${staying(white.stay)}&".")`;
+  `IF(${among('stay')}<${white.stay},"Fewer stay off if you","It costs less to")&" leave "&${among('source')}&" and balance the camera to it, "&ROUND(${among('asKelvin')},0)&" K"&${tint}&": all lose "&${aboutStops(among('lose'))}&" together"&${staying(among('stay'))}&"; at the white wanted "&${aboutStops(white.lose)}&${staying(white.stay)}&".")`;
 
 /** The mixture of levels with x and y beside them, in the cells of one line. */
 function mixture(line: number, label: string, lights: string): Record<string, PlannedCell> {

@@ -12,7 +12,7 @@ const reckoning = [
   'A reading is kelvin and tint (Duv, positive is green), or x and y. A tint left blank is none. The level is of that source alone.',
   'Shifts in mired and Duv are taken to add: true for smooth spectra near the light that the book was made for. Tubes and cheap LED have gaps: meter again through the piece.',
   'Nearest is nearest in u′v′. A piece, or a second one of the other sort, goes on only where it brings the light nearer by more than 0.0011, which is hardly seen; no orange on what is not too blue, no magenta on what is not too green.',
-  'The order goes by loss, the least first. Balance asks of each source what all would lose if the camera were balanced to it; one that cannot be filtered and stays off outweighs any loss.',
+  'The order goes by loss, the least first. Balance asks of each source what all would lose if the camera were balanced to it; one that cannot be filtered (no) and stays off outweighs any loss. One that is off because you want it so says “meant” and is left out of both.',
   'Off the roll is whole strips, upright or lying, whichever takes less, in as many layers as there are pieces. The margin goes all round.',
 ];
 

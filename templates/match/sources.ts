@@ -11,13 +11,14 @@ export interface PlannedSource {
   readonly x?: string;
   readonly y?: string;
   readonly level?: string;
-  /** Nothing can be put on it. */
-  readonly fixed?: true;
+  /** `no`: nothing can be put on it. `meant`: it is off the white because somebody wants it so. */
+  readonly may?: 'no' | 'meant';
 }
 
 const { sources } = rows;
+/** A formula looks up what was read on another sheet: it is not read again. */
 const reading = (typed: string | undefined, quantity: PlannedCell['quantity']): PlannedCell => ({
-  role: 'reading',
+  ...(!typed?.startsWith('=') && { role: 'reading' }),
   ...(typed !== undefined && { typed }),
   ...(quantity && { quantity }),
 });
@@ -30,7 +31,7 @@ export const aboutStops = (stops: string): string =>
 
 /** How many of those that nothing can be put on are farther off a white than still agrees. */
 export const staysOff = (kelvin: string, duv: string): string => {
-  const fixed = `${down('counts', sources)},"no"`;
+  const fixed = `${down('may', sources)},"no"`;
   const within =
     `${down('asKelvin', sources)},">="&KELVINTHROUGH(${kelvin},${white.mired}),` +
     `${down('asKelvin', sources)},"<="&KELVINTHROUGH(${kelvin},-${white.mired}),` +
@@ -53,7 +54,7 @@ export function sourceRow(line: number, planned?: PlannedSource): Record<string,
   return row(line, {
     source: choice(planned?.source ?? '', 'text'),
     role: choice(planned?.role ?? '', 'text'),
-    may: choice(planned?.fixed ? 'no' : 'yes', 'text'),
+    may: choice(planned?.may ?? 'yes', 'text'),
     kelvin: reading(planned?.kelvin, 'colourTemperature'),
     tint: reading(planned?.tint, 'duv'),
     xTyped: reading(planned?.x, 'chromaticity'),
@@ -80,7 +81,7 @@ export function sourceRow(line: number, planned?: PlannedSource): Record<string,
     instead: choice('', 'text'),
     on: text(
       once(
-        `IF(${is('may')}="no","none",IF(ISBLANK(${is('instead')}),${is('pieces')},${is('instead')}))`,
+        `IF(${is('counts')}="no","none",IF(ISBLANK(${is('instead')}),${is('pieces')},${is('instead')}))`,
       ),
     ),
     shift: {
@@ -125,16 +126,19 @@ export function sourceRow(line: number, planned?: PlannedSource): Record<string,
       ),
       quantity: 'duv',
     },
-    counts: text(once(is('may'))),
+    counts: text(once(`IF(OR(${is('may')}="no",${is('may')}="meant"),"no","yes")`)),
     lose: {
       typed: once(allLose(is('asKelvin'), is('asDuv'))),
       quantity: 'stops',
       decimals: 2,
     },
     stay: { typed: once(staysOff(is('asKelvin'), is('asDuv'))), quantity: 'number' },
-    // One that stays off outweighs any loss; a millionth for the row keeps equals apart.
+    // One that stays off outweighs any loss, and no camera is balanced to what is meant to be off; a
+    // millionth for the row keeps equals apart.
     score: {
-      typed: once(`ROUND(100*${is('stay')}+${is('lose')}+ROW()/1000000,7)`),
+      typed: once(
+        `ROUND(IF(${is('may')}="meant",100000,0)+100*${is('stay')}+${is('lose')}+ROW()/1000000,7)`,
+      ),
       quantity: 'stops',
       decimals: 2,
     },
@@ -161,6 +165,6 @@ function sentence(is: (column: ColumnName) => string): string {
   return (
     `ROUND(${is('asKelvin')},0)&" K at a "&ROUND(${white.kelvin},0)&" K camera: "&${is('verdict')}&` +
     `IF(${is('on')}<>"none","; "&LOWER(${is('on')})&" leaves "&${left}&${tint}&" and costs about "&${aboutStops(is('loss'))},` +
-    `IF(${is('verdict')}="agrees","",IF(${is('may')}="no","; nothing can be put on it","; nothing of the kit comes nearer")))`
+    `IF(${is('verdict')}="agrees","",IF(${is('may')}="no","; nothing can be put on it",IF(${is('may')}="meant","; meant so","; nothing of the kit comes nearer"))))`
   );
 }

@@ -300,6 +300,7 @@ describe.each([
       'Recce',
       'Sun',
       'Reflected survey',
+      'Match',
       'Fixtures and distances',
       'Set plan',
       'Backdrop',
@@ -334,7 +335,8 @@ describe.each([
     for (const words of ['ISO 800', '1/50 s', 'Fill side of face', 'stop over', '2.1 m', '3.84:1'])
       expect(text).toContain(words);
     expect(text).toMatch(/3390 K/);
-    expect(text).toContain('fixtures and diffusion of the lights');
+    expect(text).toContain('1.2 m × 1.2 m, 1 m before the lamp, loses 1/4 stop');
+    expect(text).not.toContain('fixtures and diffusion of the lights');
     await page.getByRole('button', { name: 'Print', exact: true }).click();
     await asked(page);
     expect(await overEdge(page)).toEqual([]);

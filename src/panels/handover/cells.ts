@@ -17,6 +17,8 @@ export interface Cells {
   at(row: number, column: number): Cell | undefined;
   /** Words that are only words: a label or a caption. */
   label(row: number, column: number): string;
+  /** The same where a light or a source is named in a cell that is to be filled. */
+  named(row: number, column: number): string;
   /** What the cell shows, with its unit; empty where it is blank or waits. */
   said(row: number, column: number): string;
 }
@@ -25,6 +27,8 @@ export function cellsOf(look: Look, sheet: string): Cells {
   const { document } = look;
   const found = document.sheet(sheet);
   const at = (row: number, column: number) => cellAtSpot(document, { sheet, row, column });
+  const textOf = (cell: Cell | undefined) =>
+    cell?.content.kind === 'text' ? cell.content.text.trim() : '';
   return {
     sheet,
     rows: found?.rows.length ?? 0,
@@ -32,8 +36,9 @@ export function cellsOf(look: Look, sheet: string): Cells {
     at,
     label(row, column) {
       const cell = at(row, column);
-      return cell?.content.kind === 'text' && !cell.role ? cell.content.text.trim() : '';
+      return cell?.role ? '' : textOf(cell);
     },
+    named: (row, column) => textOf(at(row, column)),
     said(row, column) {
       const { text, unit, tone } = readable(look, { sheet, row, column });
       return tone ? '' : spelled([text, unit].filter(Boolean).join('\u00a0'));
@@ -71,8 +76,12 @@ export interface Table {
   readonly rows: readonly number[];
 }
 
-/** The tables of a sheet that have one of these captions. */
-export function tablesWith(cells: Cells, captions: readonly string[]): readonly Table[] {
+/** The tables of a sheet that have one of these captions; what names a row is a label unless said otherwise. */
+export function tablesWith(
+  cells: Cells,
+  captions: readonly string[],
+  nameOf: Cells['label'] = cells.label,
+): readonly Table[] {
   const tables: Table[] = [];
   for (let head = 0; head < cells.rows; head += 1) {
     if (cells.label(head, 0) === '') continue;
@@ -83,8 +92,7 @@ export function tablesWith(cells: Cells, captions: readonly string[]): readonly 
     }
     if (!captions.some((caption) => columns.has(caption))) continue;
     const rows: number[] = [];
-    for (let row = head + 1; row < cells.rows && cells.label(row, 0) !== ''; row += 1)
-      rows.push(row);
+    for (let row = head + 1; row < cells.rows && nameOf(row, 0) !== ''; row += 1) rows.push(row);
     if (rows.length > 0) tables.push({ head, columns, rows });
     head += rows.length;
   }

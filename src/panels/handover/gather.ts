@@ -7,6 +7,7 @@ import { cellsOf, tablesWith, type Cells, type Table } from './cells.ts';
 import type { HandOver, HandOverPoint, Listed, Pair } from './handover.ts';
 import { missingOf } from './missing.ts';
 import { rigOf } from './rig.ts';
+import { rigSheetsFor, setOf } from './set.ts';
 import { targetIn } from './target.ts';
 
 /** Sheets that have points or compare options, in the order of the contents. */
@@ -25,6 +26,9 @@ export function handOverOf(look: Look, id: string): HandOver | undefined {
   const first = pairs.findIndex(({ quantity }) => quantity === 'ratio');
   const cut = first < 0 ? pairs.length : first;
   const { title, name, purpose } = sheet.properties;
+  const rigSheets = rigSheetsFor(look, id);
+  const set = setOf(look, rigSheets);
+  const others = set.rows.length > 0 ? [] : rigSheets.filter((other) => other !== id);
   const told = {
     book: look.document.title,
     place: title || name,
@@ -32,7 +36,8 @@ export function handOverOf(look: Look, id: string): HandOver | undefined {
     camera: pairs.slice(0, cut),
     ratios: pairs.slice(cut),
     points: pointRows(look, cells, tables),
-    rig: rigOf(look, cells, tables),
+    rig: rigOf(look, cells, tables, others),
+    set,
     colour: colourOf(look, cells, tables),
     cautions: cautionsOf(cells),
   };

@@ -34,6 +34,8 @@ export interface HandOver {
   readonly ratios: readonly Pair[];
   readonly points: readonly HandOverPoint[];
   readonly rig: Listed;
+  /** Where each light of the set plan stands, and what is before it. */
+  readonly set: Listed;
   readonly colour: Listed;
   /** What the sheet itself says to look out for. */
   readonly cautions: readonly string[];

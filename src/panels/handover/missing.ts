@@ -7,7 +7,7 @@ type Told = Omit<HandOver, 'missing'>;
 const settings = ['iso', 'time', 'fNumber', 'colourTemperature'] as const satisfies QuantityName[];
 
 /** What a crew would have to ask for, in words. */
-export function missingOf({ camera, points, ratios, rig, colour }: Told): readonly string[] {
+export function missingOf({ camera, points, ratios, rig, set, colour }: Told): readonly string[] {
   const { lacks } = words.print;
   const named = (lost: readonly { label: string }[], say: (names: string) => string) =>
     lost.length > 0 ? [say(lost.map(({ label }) => label).join(', '))] : [];
@@ -21,8 +21,8 @@ export function missingOf({ camera, points, ratios, rig, colour }: Told): readon
       lacks.readings,
     ),
     ...(ratios.length > 0 ? [] : [lacks.ratios]),
-    ...(rig.rows.length > 0 ? [] : [lacks.rig]),
-    ...(says(fixture) && says(diffusion) ? [] : [lacks.diffusion]),
+    ...(rig.rows.length + set.rows.length > 0 ? [] : [lacks.rig]),
+    ...(set.rows.length > 0 || (says(fixture) && says(diffusion)) ? [] : [lacks.diffusion]),
     ...(colour.rows.some(([, reading]) => reading !== '') ? [] : [lacks.colour]),
   ];
 }

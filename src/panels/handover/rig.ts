@@ -20,15 +20,23 @@ const captions = {
 
 const names = Object.keys(captions) as (keyof typeof captions)[];
 
-/** The lights of the points, then those of the rig sheets; columns that say nothing are left out. */
-export function rigOf(look: Look, cells: Cells, tables: readonly Table[]): Listed {
+/**
+ * The lights of the points, then those of the rig sheets where none says where they stand; columns that
+ * say nothing are left out.
+ */
+export function rigOf(
+  look: Look,
+  cells: Cells,
+  tables: readonly Table[],
+  others: readonly string[],
+): Listed {
   const here = tables.flatMap((table) => lights(cells, table, true));
-  const there = look.document.sheets
-    .filter(({ id, properties }) => properties.phase === 'rig' && id !== cells.sheet)
-    .flatMap(({ id }) => {
-      const other = cellsOf(look, id);
-      return tablesWith(other, captions.distance).flatMap((table) => lights(other, table, false));
-    });
+  const there = others.flatMap((id) => {
+    const other = cellsOf(look, id);
+    return tablesWith(other, captions.distance, other.named).flatMap((table) =>
+      lights(other, table, false),
+    );
+  });
   const all = [...here, ...there];
   const used = names.filter((name) => all.some(([, row]) => row[name] !== ''));
   const said = words.print.rigCaptions;
@@ -51,6 +59,6 @@ function lights(cells: Cells, { columns, rows }: Table, ofPoints: boolean): [str
         return [name, column === undefined ? '' : cells.said(row, column)];
       }),
     ) as Row;
-    return said.distance || said.output || said.fixture ? [[cells.label(row, 0), said]] : [];
+    return said.distance || said.output || said.fixture ? [[cells.named(row, 0), said]] : [];
   });
 }

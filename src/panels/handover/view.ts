@@ -8,7 +8,7 @@ import type { HandOver, HandOverPoint, Listed } from './handover.ts';
 /** The page itself, for the screen and for paper. */
 export function handOverPage(told: HandOver, date: string) {
   const said = words.print;
-  const { book, place, purpose, camera, ratios, points, rig, colour, cautions } = told;
+  const { book, place, purpose, camera, ratios, points, rig, set, colour, cautions } = told;
   return html`<article class="handover">
     <header>
       <p>${book} · ${said.handover}</p>
@@ -18,7 +18,7 @@ export function handOverPage(told: HandOver, date: string) {
     ${missing(told)} ${part(said.camera, pairs(camera))}
     ${part(said.points, points.length > 0 ? pointTable(points) : nothing)}
     ${part(said.ratios, pairs(ratios))} ${part(said.rig, listed(rig))}
-    ${part(said.colour, listed(colour))}
+    ${part(said.set.title, listed(set))} ${part(said.colour, listed(colour))}
     ${part(
       said.cautions,
       html`<ul>

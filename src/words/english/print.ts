@@ -58,6 +58,30 @@ export const print = {
     distanceNext: 'To agree: distance',
     outputNext: 'or output',
   },
+  set: {
+    title: 'Where the lights stand',
+    captions: {
+      fixture: 'Fixture',
+      stands: 'Stands at',
+      aimed: 'Aimed at',
+      output: 'Output',
+      diffusion: 'Diffusion',
+      filter: 'Gel',
+      loss: 'Loses',
+      frame: 'Frame or board',
+      circuit: 'Circuit',
+    },
+    place: (x: string, y: string, z: string) => `x ${x}, y ${y}, z ${z}`,
+    frame: (width: string, height: string, distance: string, through: string, bounce: string) =>
+      [
+        `${width} × ${height}`,
+        distance && `${distance} before the lamp`,
+        through && `loses ${through}`,
+        bounce && `sends back ${bounce}`,
+      ]
+        .filter(Boolean)
+        .join(', '),
+  },
   handedOver: 'Handed over by',
   takenOver: 'Taken over by',
   signed: 'Name, date, signature',

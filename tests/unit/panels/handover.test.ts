@@ -127,6 +127,38 @@ describe('the hand-over of the sail loft', () => {
     expect(rows.map(([, reading]) => plain(reading))).toContain('3390 K');
   });
 
+  test('has the lights of the set plan once each, with where they stand and what is before them', () => {
+    const { captions, rows } = told().set;
+    const row = (label: string) => {
+      const found = rows.find(([first]) => first === label) ?? [];
+      return Object.fromEntries(captions.map((caption, column) => [caption, plain(found[column])]));
+    };
+    expect(rows.map(([label]) => label)).toEqual([
+      ...['Key', 'Fill', 'Back', 'Canvas left', 'Canvas right', 'Bench'],
+    ]);
+    expect(row('Key')).toMatchObject({
+      Fixture: 'Fresnel 650 at flood',
+      'Stands at': 'x −2.85 m, y −1.04 m, z 2.22 m',
+      'Aimed at': 'x 0 m, y 0 m, z 1.2 m',
+      'Frame or board': '1.2 m × 1.2 m, 1 m before the lamp, loses 1/4 stop',
+      Circuit: 'Loft A',
+    });
+    expect(row('Back')).toMatchObject({ Output: '80 %', Diffusion: '2 stops', Gel: '2/3 stop' });
+    expect(told().missing.join()).not.toContain('fixtures');
+  });
+
+  test('a rig that names another place of the book is not listed', () => {
+    const shed = handOverOf(look(), book.document.sheets[1]?.id ?? '');
+    expect(shed?.set.rows).toEqual([]);
+    expect(shed?.missing).toContain('fixtures and diffusion of the lights');
+  });
+
+  test('a rig sheet is handed over with its own lights', () => {
+    const rig = handOverOf(look(), book.document.sheetNamed('Set plan')?.id ?? '');
+    expect(rig?.set.rows).toHaveLength(6);
+    expect(rig?.missing).not.toContain('where the lights stand and how far they are up');
+  });
+
   test('asks for what is not there: a reading that waits by the name of its point', () => {
     expect(told().missing.join()).not.toContain('Canvas left');
     type('C15', '');
@@ -143,7 +175,9 @@ test('only sheets with points or compared options can be handed over, in the ord
   expect(sheetsToHandOver(look()).map(({ title }) => title)).toEqual(
     book.document.sheets
       .map(({ properties }) => properties.title)
-      .filter((title) => ['Sail loft', 'Boat shed', 'Reflected survey', 'Compare'].includes(title)),
+      .filter((title) =>
+        ['Sail loft', 'Boat shed', 'Reflected survey', 'Match', 'Compare'].includes(title),
+      ),
   );
 });
 
@@ -151,7 +185,7 @@ test('a set-up with nothing in it lacks everything a crew asks for', () => {
   const listed = { captions: [], rows: [] };
   const lost = missingOf({
     book: '', place: '', purpose: '', camera: [], ratios: [], points: [],
-    rig: listed, colour: listed, cautions: [],
+    rig: listed, set: listed, colour: listed, cautions: [],
   }); // prettier-ignore
   expect(lost).toEqual([
     'the speed of the camera',
