@@ -37,7 +37,6 @@ export function nearestPieces(
   wanted: Tinted,
   kit: readonly Piece[],
 ): readonly Piece[] {
-  const primeOf = onLocus();
   const goal = primeOf(wanted);
   const away = (pieces: readonly Piece[]): number => {
     const after = behind(light, pieces);
@@ -87,13 +86,21 @@ function nearest(candidates: readonly Candidate[]): Candidate | undefined {
   return candidates.toSorted((a, b) => a.away - b.away || lossOf(a.pieces) - lossOf(b.pieces))[0];
 }
 
-/** u′, v′ of tinted lights; a point of the locus is a long sum, so each is kept. */
-function onLocus(): (light: Tinted) => UV {
-  const kept = new Map<number, LocusPoint>();
-  return ({ kelvin, duv }) => {
-    const point = kept.get(kelvin) ?? locusPoint(kelvin);
-    kept.set(kelvin, point);
-    const { at, green } = point;
-    return { u: at.u + duv * green.u, v: 1.5 * (at.v + duv * green.v) };
-  };
+/** A point of the locus is a long sum, and a sheet asks for the same ones again and again. */
+const kept = new Map<number, LocusPoint>();
+const most = 1000;
+
+function pointAt(kelvin: number): LocusPoint {
+  const known = kept.get(kelvin);
+  if (known) return known;
+  if (kept.size >= most) kept.clear();
+  const point = locusPoint(kelvin);
+  kept.set(kelvin, point);
+  return point;
+}
+
+/** u′, v′ of a tinted light. */
+function primeOf({ kelvin, duv }: Tinted): UV {
+  const { at, green } = pointAt(kelvin);
+  return { u: at.u + duv * green.u, v: 1.5 * (at.v + duv * green.v) };
 }

@@ -55,8 +55,8 @@ const shapes: readonly (readonly [RegExp, VerdictShape])[] = [
   [/^lost by /, 'lost'],
   [/ over$/, 'over'],
   [/ under$/, 'under'],
-  [/ too warm|^green by /, 'over'],
-  [/ too blue|^magenta by /, 'under'],
+  [/^[\d.,]+\smired too warm|^green by /, 'over'],
+  [/^[\d.,]+\smired too blue|^magenta by /, 'under'],
 ];
 
 /** Which shape belongs to words made here; undefined for any other text. */

@@ -131,6 +131,12 @@ export const expected: readonly Expected[] = [
   on('Match', 'R12', 2.49, '295.0 + 20 − 312.5', 0.005),
   on('Match', 'Z13', 4083.7, 'McCamy 1992: −449 n³ + 3525 n² − 6823.3 n + 5520.33, n = 0.2392', 5),
   on('Match', 'O13', 'Half orange + Half magenta', '67.7 mired too blue, green by 0.009'),
+  on(
+    'Match',
+    'K14',
+    'meant: 214 mired too warm',
+    '10⁶ / 1900 = 526.3 mired, and a flame is to look like one',
+  ),
   on('Match', 'O14', 'none', 'it is meant so'),
   on('Match', 'F2', 2.4, '0.9 + 0.6 + 0.9', 1e-12),
   on(

@@ -49,6 +49,7 @@ export function sourceRow(line: number, planned?: PlannedSource): Record<string,
   const once = (formula: string) => `=IF(ISBLANK(${is('source')}),"",${formula})`;
   const through = `KELVINTHROUGH(${is('asKelvin')},FILTERSHIFT(${is('on')},${kit}))`;
   const thenDuv = `(${is('asDuv')}+FILTERTINT(${is('on')},${kit}))`;
+  const verdictHere = `COLOURVERDICT(MIREDSHIFT(${white.kelvin},${is('asKelvin')}),${is('asDuv')}-${white.duv},${white.mired},${white.within})`;
   const byXY = (formula: string, otherwise: string) =>
     once(`IF(ISBLANK(${is('xTyped')}),${otherwise},${formula})`);
   return row(line, {
@@ -68,10 +69,9 @@ export function sourceRow(line: number, planned?: PlannedSource): Record<string,
       typed: byXY(is('yTyped'), `PLANCKY(${is('asKelvin')},${is('asDuv')})`),
       quantity: 'chromaticity',
     },
+    // What is meant to be off is no point that is off.
     verdict: {
-      typed: once(
-        `COLOURVERDICT(MIREDSHIFT(${white.kelvin},${is('asKelvin')}),${is('asDuv')}-${white.duv},${white.mired},${white.within})`,
-      ),
+      typed: once(`IF(${is('may')}="meant","meant: "&${verdictHere},${verdictHere})`),
       quantity: 'verdict',
     },
     words: text(once(sentence(is))),
@@ -165,6 +165,6 @@ function sentence(is: (column: ColumnName) => string): string {
   return (
     `ROUND(${is('asKelvin')},0)&" K at a "&ROUND(${white.kelvin},0)&" K camera: "&${is('verdict')}&` +
     `IF(${is('on')}<>"none","; "&LOWER(${is('on')})&" leaves "&${left}&${tint}&" and costs about "&${aboutStops(is('loss'))},` +
-    `IF(${is('verdict')}="agrees","",IF(${is('may')}="no","; nothing can be put on it",IF(${is('may')}="meant","; meant so","; nothing of the kit comes nearer"))))`
+    `IF(${is('verdict')}="agrees","",IF(${is('may')}="no","; nothing can be put on it",IF(${is('may')}="meant","","; nothing of the kit comes nearer"))))`
   );
 }

@@ -137,7 +137,7 @@ describe('the sheet as it opens, filled by somebody new to it', () => {
       'Fewer stay off if you leave Window and balance the camera to it, 6900 K: all lose 3 1/4 stops together; at the white wanted 1 stop, and 1 that cannot be filtered stays off.',
     );
     type('C11', 'meant');
-    expect(valueOf('L11')).toMatch(/168 mired too blue; meant so$/);
+    expect(valueOf('L11')).toMatch(/: meant: 168 mired too blue$/);
     expect(valueOf('B4')).toBe('Leave Key, Window. Correct Practical (half blue, 1 stop).');
     // 416.7 − 307.7 = 109 mired: a half orange (80, 0.45 stop) leaves 29.
     expect(valueOf('B5')).toBe(

@@ -20,7 +20,7 @@ export function mark(
   { theme, letters }: Pick<View, 'theme' | 'letters'>,
 ): Drawn {
   const r = dotSize(letters);
-  const look = { fill, stroke: theme.ink, 'stroke-width': 1.5 };
+  const look = { class: 'screen-colour', fill, stroke: theme.ink, 'stroke-width': 1.5 };
   return kind === 'before'
     ? element('circle', { cx: x, cy: y, r, ...look })
     : element('path', {

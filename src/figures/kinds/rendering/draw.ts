@@ -73,6 +73,8 @@ export function drawRendering(
         ...{ x: rounded(box.left), y: rounded(from), width: rounded(box.right - box.left) },
         ...{ height: rounded(to - from), fill: index < 0 ? theme.over : theme.glow },
         'fill-opacity': index < 0 ? 0.35 : isMean ? 0.9 : 0.5,
+        // Paper has no glow: there the outline is the bar.
+        ...{ stroke: index < 0 ? theme.over : theme.lamp, 'stroke-width': isMean ? 1.5 : 0.75 },
       }),
       index < 0 ? hatched(box, theme.over, 5) : undefined,
       lettering(
