@@ -3,7 +3,7 @@ import type { Locator, Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
 import { openApp } from '../support/browser.ts';
 import { printedFigures, savedFigure } from '../support/figures.ts';
-import { addFigure, openSet } from '../support/set.ts';
+import { addFigure, openSet, rigWithFrame } from '../support/set.ts';
 
 const hand = (page: Page, name: string): Locator => page.getByRole('slider', { name, exact: true });
 
@@ -63,6 +63,25 @@ describe('the plan of the set', () => {
     await page.locator('[aria-label^="Undo"]').click();
     await expect.poll(() => lead(page)).toBe(before);
     expect(await cells(page, sheet, ['B5', 'C5'])).toEqual(['2.9', '-0.6']);
+  });
+
+  test('an aim and what a frame faces are dragged as well, each with an undo of its own', async () => {
+    const { page } = await openApp({ viewport: { width: 1280, height: 1000 } });
+    const sheet = await openSet(page, /Plan of the set/, rigWithFrame);
+    const before = await lead(page);
+    await dragBy(page, 'Aim of Tube 120', -0.5, 0.25);
+    await dragBy(page, 'Frame or board of Frame 120 × 120 faces', -0.5, 0.8);
+    await expect.poll(() => lead(page)).not.toBe(before);
+    // 1.8 − 0.5, −1.2 + 0.25; 0.8 − 0.5, −0.9 + 0.8.
+    const moved = ['1.3', '-0.95', '1.5', '0.3', '-0.1', '1.6'];
+    const at = ['E5', 'F5', 'G5', 'P2', 'Q2', 'R2'];
+    expect(await cells(page, sheet, at)).toEqual(moved);
+    await page.locator('[aria-label^="Undo"]').click();
+    await expect
+      .poll(() => cells(page, sheet, at))
+      .toEqual([...moved.slice(0, 3), '0.8', '-0.9', '1.6']);
+    await page.locator('[aria-label^="Undo"]').click();
+    await expect.poll(() => lead(page)).toBe(before);
   });
 
   test('arrow keys move what has the focus, a step a press, and say what the points read then', async () => {

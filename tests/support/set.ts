@@ -18,8 +18,21 @@ export const rigAndPoints = [
   'Canvas right\t2\t4.3\t1.5\t180\t0',
 ].join('\n');
 
+/** The same with a frame before the first lamp that faces a free place, and the tube aimed at another. */
+export const rigWithFrame = rigAndPoints
+  .replace(
+    '\troll',
+    '\troll\twidth\theight\tdistance\tthrough\tbounce\ttowards x\ttowards y\ttowards z',
+  )
+  .replace('1.6\t1\t0\t0', '1.6\t1\t0\t0\t1.2\t1.2\t0.8\t0.25\t\t0.8\t-0.9\t1.6')
+  .replace('0.3\t0.4\t1.5\t0.5', '1.8\t-1.2\t1.5\t0.5');
+
 /** The sample book with a blank sheet in which they stand from A1 on, and a figure of a kind under it. */
-export async function openSet(page: Page, kind: RegExp): Promise<SheetHand> {
+export async function openSet(
+  page: Page,
+  kind: RegExp,
+  rig: string = rigAndPoints,
+): Promise<SheetHand> {
   await page.evaluate(() => {
     localStorage.setItem('halfstop-figures', 'tall');
   });
@@ -27,7 +40,7 @@ export async function openSet(page: Page, kind: RegExp): Promise<SheetHand> {
   const sheet = await begin(page, 'sample book');
   await find(page, 'Add a sheet');
   await page.getByRole('button', { name: /^Blank/ }).click();
-  await sheet.paste('A1', rigAndPoints);
+  await sheet.paste('A1', rig);
   await addFigure(page, kind);
   await page.locator('.figure svg[role=img]').waitFor();
   return sheet;

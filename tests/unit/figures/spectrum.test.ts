@@ -93,6 +93,8 @@ describe('colour rendering as bars', () => {
     const heights = bars('Tungsten').map(({ attributes }) => Number(attributes['height']));
     expect(heights).toHaveLength(15);
     expect(Math.max(...heights) - Math.min(...heights)).toBeLessThan(0.1);
+    // Paper has no glow: there only the outline shows.
+    for (const { attributes } of bars('Tungsten')) expect(attributes['stroke']).toBeTruthy();
     const hanging = bars('Phosphor white').filter(
       ({ attributes }) => attributes['fill-opacity'] === 0.35,
     );
