@@ -142,7 +142,7 @@ export const expected: readonly Expected[] = [
   on(
     'Match',
     'B4',
-    'Leave Key, Oil lamp. Correct Fill (eighth orange + half magenta, 1/2 stop), then North window (full orange + eighth magenta, 1 stop), then Bench tube (half orange + half magenta, 1 stop).',
+    'Leave Key, Oil lamp. Correct Fill (eighth orange + half magenta, 1/2 stop), then Window (full orange + eighth magenta, 1 stop), then Bench tube (half orange + half magenta, 1 stop).',
     'by loss: 0.6, 0.9 and 0.9',
   ),
   on(
@@ -153,8 +153,14 @@ export const expected: readonly Expected[] = [
   ),
   on('Match', 'F6', 0.41737, 'Σ E · x / y over Σ E / y of the five', 1e-5),
   on('Match', 'G6', 0.40112, 'Σ E over Σ E / y', 1e-5),
-  on('Match', 'H33', 10.08, '2 pieces on 4 panes of 0.9 m × 1.4 m', 1e-12),
-  on('Match', 'J33', 11.2, 'two strips of 1.4 m off a roll of 1.2 m for each pane', 1e-12),
+  on('Match', 'H33', 4.42, '2 pieces of 1.3 m × 1.7 m', 1e-12),
+  on(
+    'Match',
+    'J33',
+    5.2,
+    'lying, two strips of 1.3 m off a roll of 1.2 m, and two pieces of each',
+    1e-12,
+  ),
   // The rig as planned, against what was read on the sheet of the loft with the same distances and outputs.
   on('Fixtures and distances', 'H3', 449.2, '4600 / 3.2²', 0.05),
   on(

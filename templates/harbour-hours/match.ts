@@ -3,9 +3,15 @@ import { letterOf, type ColumnName } from '../key-fill-background/columns.ts';
 import { keyRow } from '../key-fill-background/rows.ts';
 import { matchSheet } from '../match/plan.ts';
 import type { PlannedSource } from '../match/sources.ts';
+import { letterOf as recceLetterOf } from '../recce/columns.ts';
+import { windows } from '../recce/places.ts';
 
 const inLoft = (cell: string): string => `='Sail loft'!${cell}`;
 const read = (column: ColumnName, row: number): string => inLoft(`${letterOf(column)}${row}`);
+
+/** Of a window of the loft as it was measured on the recce. */
+const measured = (side: 'width' | 'height', index: number): string =>
+  `=Recce!${recceLetterOf(side)}${windows.first + index}`;
 
 /** Rows of the sheet _Sail loft_ with the colours of key, fill and window. */
 const colours = { key: 25, fill: 26, window: 27 } as const;
@@ -27,7 +33,7 @@ const loft = matchSheet({
   name: 'Match',
   white: inLoft(camera.white),
   sources: [
-    metered('window', 'North window', 'window', read('lampsOff', keyRow)),
+    metered('window', 'Window', 'window', read('lampsOff', keyRow)),
     metered('key', 'Key', 'key', read('own', keyRow)),
     metered('fill', 'Fill', 'fill', read('own', keyRow + 1)),
     { source: 'Bench tube', role: 'practical', x: '0.3830', y: '0.3990', level: '4 lx' },
@@ -39,12 +45,13 @@ const loft = matchSheet({
     { kelvin: '2700 K', tint: '0.0010', level: '620 lx' },
     { kelvin: '6500 K', tint: '0.0020', level: '770 lx' },
   ],
-  windows: [
-    {
-      ...{ window: 'North window', source: 'North window', panes: '4' },
-      ...{ width: '0.8 m', height: '1.3 m' },
-    },
-  ],
+  windows: [0, 1].map((index) => ({
+    window: `Window ${index + 1}`,
+    source: 'Window',
+    panes: '1',
+    width: measured('width', index),
+    height: measured('height', index),
+  })),
 });
 
 /** Spectra of the shelf that stand for two of them, as near as an invented sample comes. */

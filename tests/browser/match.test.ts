@@ -40,7 +40,7 @@ test('the sources of the loft are held against the camera’s white, and against
   const { violations } = await new AxeBuilder({ page }).include('.figures').analyze();
   expect(violations.map(({ id }) => id)).toEqual([]);
   const svg = await savedFigure(page, title);
-  for (const words of ['North window', 'white wanted', 'Planckian locus'])
+  for (const words of ['Bench tube', 'white wanted', 'Planckian locus'])
     expect(svg).toContain(words);
   const [, , bars] = await printedFigures(page);
   expect(bars?.letters).toBeGreaterThan(30);
