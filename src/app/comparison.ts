@@ -45,7 +45,7 @@ export function changesInShort(before: string | undefined, after: string): strin
     ...(found.settings.length > 0 ? [words.comparison.inSettings] : []),
     ...(found.names.length > 0 ? [words.comparison.inNames(found.names.length)] : []),
     ...(found.order ? [words.comparison.sheetOrder] : []),
-    ...found.shelves.map(({ shelf }) => shelf),
+    ...found.shelves.map(({ shelf }) => shelfNames[shelf].toLowerCase()),
   ];
   const shown = said.slice(0, 3).join(', ');
   return said.length > 3 ? words.comparison.andMore(shown, said.length - 3) : shown;
