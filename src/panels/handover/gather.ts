@@ -16,16 +16,19 @@ export const sheetsToHandOver = (look: Look): readonly { id: string; title: stri
     .filter((sheet) => isComparison(sheet) || pointsOf(look, judgingPlaces(sheet)).length > 0)
     .map(({ id, properties }) => ({ id, title: properties.title || properties.name }));
 
+const nothing: Listed = { captions: [], rows: [] };
+
 /** Undefined where the sheet is gone. */
 export function handOverOf(look: Look, id: string): HandOver | undefined {
   const sheet = look.document.sheet(id);
   if (!sheet) return undefined;
   const cells = cellsOf(look, id);
-  const tables = tablesWith(cells, ['reading']);
-  const pairs = pairsAbove(look, cells, tables[0]?.head ?? cells.rows);
+  const tables = tablesWith(cells, ['reading'], cells.named);
+  const [top] = tables.length > 0 ? tables : tablesWith(cells, ['fixture'], cells.named);
+  const pairs = pairsAbove(look, cells, top?.head ?? cells.rows);
   const first = pairs.findIndex(({ quantity }) => quantity === 'ratio');
   const cut = first < 0 ? pairs.length : first;
-  const { title, name, purpose } = sheet.properties;
+  const { title, name, purpose, phase } = sheet.properties;
   const rigSheets = rigSheetsFor(look, id);
   const set = setOf(look, rigSheets);
   const others = set.rows.length > 0 ? [] : rigSheets.filter((other) => other !== id);
@@ -36,12 +39,14 @@ export function handOverOf(look: Look, id: string): HandOver | undefined {
     camera: pairs.slice(0, cut),
     ratios: pairs.slice(cut),
     points: pointRows(look, cells, tables),
-    rig: rigOf(look, cells, tables, others),
+    rig: phase === 'match' ? nothing : rigOf(look, cells, tables, others),
     set,
     colour: colourOf(look, cells, tables),
     cautions: cautionsOf(cells),
   };
-  return { ...told, missing: missingOf(told) };
+  // A rig or its colours are a part of a set-up: what is asked of the whole is on the sheet of its points.
+  const isPart = phase === 'rig' || phase === 'match';
+  return { ...told, missing: missingOf(told, isPart) };
 }
 
 /** Labels with the value to their right, as the settings over the points stand. */
@@ -61,11 +66,13 @@ export function pairsAbove(look: Look, cells: Cells, end: number): Pair[] {
 
 function pointRows(look: Look, cells: Cells, tables: readonly Table[]): HandOverPoint[] {
   const sheet = look.document.sheet(cells.sheet);
+  // On a plan only the ambient is read: what a point gets is worked out.
+  const isRead = sheet?.properties.phase !== 'rig';
   const judged = sheet ? pointsOf(look, judgingPlaces(sheet)) : [];
   const rows = new Map<number, HandOverPoint>();
   for (const { target, label, words: said, shape } of judged) {
     const { row } = target.from;
-    const known = rows.get(row) ?? rowSays(look, cells, tables, row, label);
+    const known = rows.get(row) ?? rowSays(look, cells, tables, row, label, isRead);
     rows.set(row, { ...known, verdicts: [...known.verdicts, { words: said, shape }] });
   }
   return [...rows.values()];
@@ -77,16 +84,17 @@ function rowSays(
   tables: readonly Table[],
   row: number,
   label: string,
+  isRead: boolean,
 ): HandOverPoint {
   const table = tables.find(({ rows }) => rows.includes(row));
   const column = (caption: string) => table?.columns.get(caption) ?? -1;
   const say = (caption: string) => (column(caption) < 0 ? '' : cells.said(row, column(caption)));
-  const own = column('reading') < 0 ? readingIn(cells, row) : column('reading');
+  const own = column('reading') < 0 && isRead ? readingIn(cells, row) : column('reading');
   const cell = cells.at(row, own);
   const wanted = say('wanted');
   const note = [say('note'), cell?.note ?? '', cell?.pointed ?? ''].filter(Boolean).join('; ');
   return {
-    label: cells.label(row, 0) || label,
+    label: cells.named(row, 0) || label,
     wanted: [wanted, targetIn(look, cells, row, own)].filter(Boolean).join(', '),
     reading: cells.said(row, own),
     meter: say('meter') || cell?.receptor || '',
@@ -112,7 +120,7 @@ function colourOf(look: Look, cells: Cells, tables: readonly Table[]): Listed {
         return look.engine.quantityOf(spot) === 'colourTemperature';
       })
       .map((row) => [
-        cells.label(row, 0),
+        cells.named(row, 0),
         ...captions.map((caption) => {
           const column = columns.get(caption) ?? columns.get(caption === 'tint' ? 'wanted' : '');
           return column === undefined ? '' : cells.said(row, column);

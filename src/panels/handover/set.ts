@@ -8,8 +8,8 @@ const said = words.print.set;
 type Row = Readonly<Record<keyof typeof said.captions, string>>;
 type Say = (caption: string) => string;
 
-/** Stops that are lost need no plus. */
-const lost = (text: string) => text.replace(/^\+/, '');
+/** Stops that are lost need no plus, and none are not said. */
+const lost = (text: string) => (/^0\s/.test(text) ? '' : text.replace(/^\+/, ''));
 
 /** What is said of a light of a set plan, out of the cells under its captions. */
 const told: { readonly [Name in keyof Row]: (say: Say) => string } = {

@@ -156,7 +156,23 @@ describe('the hand-over of the sail loft', () => {
   test('a rig sheet is handed over with its own lights', () => {
     const rig = handOverOf(look(), book.document.sheetNamed('Set plan')?.id ?? '');
     expect(rig?.set.rows).toHaveLength(6);
-    expect(rig?.missing).not.toContain('where the lights stand and how far they are up');
+    expect(rig?.camera).toEqual([]);
+    expect(rig?.missing).toEqual([]);
+  });
+
+  test('Match is handed over with its order of work and each source’s own words', () => {
+    const match = handOverOf(look(), book.document.sheetNamed('Match')?.id ?? '');
+    const order = match?.camera.find(({ label }) => label === 'Order of work');
+    expect(order?.text).toMatch(/^Leave Key, Oil lamp\./);
+    expect(match?.points.map((one) => [one.label, plain(one.reading)])).toEqual([
+      ['Window', '6900 K'],
+      ['Key', '3230 K'],
+      ['Fill', '3390 K'],
+      ['Bench tube', ''],
+    ]);
+    expect(match?.colour.rows[0]?.[4]).toMatch(/168 mired too blue; full orange/);
+    expect(match?.rig.rows).toEqual([]);
+    expect(match?.missing).toEqual([]);
   });
 
   test('asks for what is not there: a reading that waits by the name of its point', () => {
