@@ -31,6 +31,15 @@ describe('the polar intensity of a fixture', () => {
     expect(size(xs) / size(ys)).toBeCloseTo(1, 2);
   });
 
+  test('on a phone the numbers of the rings stand clear of each other', () => {
+    const numbers = (width: number) =>
+      texts(drawnAt(made('polar', { inputs: inputs('spot') }), width)).filter((text) =>
+        /^\d[\d ,]*000$/.test(text),
+      );
+    expect(numbers(760).length).toBeGreaterThan(numbers(300).length);
+    expect(numbers(300).length).toBeGreaterThan(0);
+  });
+
   test('what throws backwards is drawn all round, what does not is half a circle', () => {
     const circles = (name: string) =>
       every(drawnAt(made('polar', { inputs: inputs(name) }))).filter(({ tag }) => tag === 'circle');

@@ -46,9 +46,15 @@ export function drawPolar(
         return lettering(tx, ty + small * 0.34, text, { ...quiet, anchor: 'middle' });
       }),
     );
-  const numbers = rings.map((candela) => {
+  // From the outermost in, each that has room beside the one before.
+  let taken = Infinity;
+  const numbers = rings.toReversed().flatMap((candela) => {
     const [tx, ty] = spot(furthest === 90 ? 75 : 105, candela / most);
-    return lettering(tx, ty + small * 0.34, roughly('intensity', candela, writing), {
+    const text = roughly('intensity', candela, writing);
+    const half = widthOf(text, small * 0.92) / 2;
+    if (tx + half > taken) return [];
+    taken = tx - half - small * 0.6;
+    return lettering(tx, ty + small * 0.34, text, {
       ...{ fill: theme.faint, size: small * 0.92, anchor: 'middle', halo: theme.sheet },
     });
   });
