@@ -26,12 +26,14 @@ import { settingsHere } from './place.ts';
 import { createPrinting } from './print.ts';
 import { repeatActions } from './repeat-actions.ts';
 import { createShelf } from './shelf.ts';
+import { hearUnexpected } from './unexpected.ts';
 import { createWorkbook, lookAt } from './workbook.ts';
 import { walkCommands } from '../walk/commands.ts';
 
 /** Wires the house: shelf and desk, commands and keys, panels and grid. */
 export function startApp(root: HTMLElement): void {
   const notices = createNotices();
+  hearUnexpected(notices.broke);
   const screen = createScreen();
   const desk = signal<Desk | null>(null);
   const functions = signal<readonly AnyDefinition[]>([]);

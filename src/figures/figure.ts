@@ -82,6 +82,8 @@ export interface Size {
 /** Why nothing can be drawn yet: one sentence. */
 export interface Undrawn {
   readonly reason: string;
+  /** What was thrown where nothing should have been. */
+  readonly cause?: unknown;
 }
 
 /** A cell of an input that a hand moves. */

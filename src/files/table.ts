@@ -35,7 +35,11 @@ export function split(text: string, separator: string): readonly (readonly strin
   return rows;
 }
 
-/** Cells as separated text for other programs; separators, line ends and quotes in a cell are quoted. */
+/**
+ * Cells as separated text for other programs; separators, line ends and quotes in a cell are quoted,
+ * and between commas whatever else could be taken for a separator.
+ */
 export function joinTable(rows: readonly (readonly string[])[], separator = '\t'): string {
-  return Papa.unparse(rows as string[][], { delimiter: separator, newline: '\n' });
+  const quotes = (cell: unknown) => separator === ',' && /[\t;]/.test(String(cell));
+  return Papa.unparse(rows as string[][], { delimiter: separator, newline: '\n', quotes });
 }

@@ -246,6 +246,8 @@ export interface Notice {
   readonly tone: 'done' | 'refused';
   /** Offers undo beside the sentence. */
   readonly undo: boolean;
+  /** Something that should not have been thrown. */
+  readonly cause?: unknown;
 }
 
 export interface CommandEntry {

@@ -4,6 +4,7 @@ import { archive } from './english/archive.ts';
 import { bar } from './english/bar.ts';
 import { book } from './english/book.ts';
 import { bookFile } from './english/bookFile.ts';
+import { broken } from './english/broken.ts';
 import { check } from './english/check.ts';
 import { choose } from './english/choose.ts';
 import { chromaticity } from './english/chromaticity.ts';
@@ -67,6 +68,7 @@ export const english = {
   bar,
   book,
   bookFile,
+  broken,
   check,
   choose,
   chromaticity,

@@ -4,8 +4,11 @@
  */
 const dangerous = /^'*[=+\-@＝＋－＠\t\r\n]/;
 
-/** A text as it may stand in a table for other programs. */
-export const escapedText = (text: string): string => (dangerous.test(text) ? `'${text}` : text);
+/** A text as it may stand in a table for other programs, which take no NUL; we do not either. */
+export function escapedText(text: string): string {
+  const told = text.replaceAll('\0', '');
+  return dangerous.test(told) ? `'${told}` : told;
+}
 
 /** The text that was meant. */
 export const unescapedText = (text: string): string =>

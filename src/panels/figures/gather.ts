@@ -10,6 +10,7 @@ import type { Reference } from '../../formula/types.ts';
 import { extentOf, type Extent } from '../../formula/write.ts';
 import type { Look } from '../views/look.ts';
 import type { FigureView } from './seam.ts';
+import { unbroken } from './unbroken.ts';
 import { words } from '../../words/words.ts';
 
 /** A range reaches no farther than this: a figure of more is no picture. */
@@ -53,7 +54,7 @@ function madeOnce(look: Look, kind: FigureKind, figure: Figure): FigureView['mad
   const known = remembered.get(figure.id);
   const same = known?.text === text && shelves.every((items, at) => items === known.shelves[at]);
   if (same) return known.made;
-  const made = kind.make({ ...given, fixtures, spectra });
+  const made = unbroken(() => kind.make({ ...given, fixtures, spectra }));
   remembered.set(figure.id, { text, shelves, made });
   return made;
 }

@@ -4,9 +4,10 @@ import { repeat } from 'lit-html/directives/repeat.js';
 import { ChevronDown, ChevronUp, Ellipsis, Maximize2, Minimize2, Plus } from 'lucide-static';
 import { pageTheme } from '../../figures/kit/theme.ts';
 import { writingSettings } from '../../book/settings.ts';
-import type { Made, Size } from '../../figures/figure.ts';
+import type { Made, Size, Undrawn } from '../../figures/figure.ts';
 import type { Drawing } from '../../figures/kit/element.ts';
 import type { Shell } from '../frame.ts';
+import { broken } from '../kit/broken.ts';
 import { icon } from '../kit/icon.ts';
 import { mount } from '../kit/mount.ts';
 import { signal } from '../kit/signals.ts';
@@ -19,6 +20,7 @@ import type { FigureView } from './seam.ts';
 import { furtherSentences } from './sentences.ts';
 import { setStand, stand } from './stand.ts';
 import { svgOf } from './svg.ts';
+import { unbroken } from './unbroken.ts';
 import { words } from '../../words/words.ts';
 
 /** Letters of figures against those of the page. */
@@ -113,12 +115,20 @@ function view(
 /** Drawn once for each size, however often the page around it is laid anew. */
 const drawings = new WeakMap<Made, { readonly size: Size; readonly drawing: Drawing }>();
 
-function drawingOf(made: Made, size: Size): Drawing {
+function drawingOf(made: Made, size: Size): Drawing | Undrawn {
   const known = drawings.get(made);
   if (known?.size === size) return known.drawing;
-  const drawing = made.draw(pageTheme, size);
-  drawings.set(made, { size, drawing });
-  return drawing;
+  return unbroken(() => {
+    const drawing = made.draw(pageTheme, size);
+    drawings.set(made, { size, drawing });
+    return drawing;
+  });
+}
+
+/** Built, or what stands in the place of what could not be. */
+function built(drawing: Drawing, label: string): unknown {
+  const svg = unbroken(() => svgOf(drawing, label));
+  return 'cause' in svg ? broken(svg.reason, svg.cause) : svg;
 }
 
 function card(figure: FigureView, size: Size, workbook: Workbook, shell: Shell, holding: Holding) {
@@ -128,7 +138,8 @@ function card(figure: FigureView, size: Size, workbook: Workbook, shell: Shell, 
   const made = hold?.figure === id && hold.from === figure.made ? hold.made : figure.made;
   const [lead = '', ...rest] = 'reason' in made ? [made.reason] : made.sentences;
   const last = 'reason' in made ? hold?.from : made;
-  const drawing = last && size.width > 0 ? drawingOf(last, size) : undefined;
+  const shown = last && size.width > 0 ? drawingOf(last, size) : undefined;
+  const drawing = shown && 'children' in shown ? shown : undefined;
   return html`<figure class="figure" data-figure=${id}>
     <figcaption>
       <div>
@@ -145,7 +156,9 @@ function card(figure: FigureView, size: Size, workbook: Workbook, shell: Shell, 
         ${icon(Ellipsis)}
       </button>
     </figcaption>
-    ${drawing ? guard([drawing], () => svgOf(drawing, `${kindName}: ${title}. ${lead}`)) : ''}
+    ${'cause' in made ? broken('', made.cause) : ''}
+    ${shown && 'reason' in shown ? broken(shown.reason, shown.cause) : ''}
+    ${drawing ? guard([drawing], () => built(drawing, `${kindName}: ${title}. ${lead}`)) : ''}
     ${
       drawing
         ? handsOver({

@@ -1,4 +1,5 @@
 import { html } from 'lit-html';
+import { broken } from '../kit/broken.ts';
 import { verbs } from '../verbs.ts';
 import type { Workbook } from '../workbook.ts';
 import { words } from '../../words/words.ts';
@@ -8,7 +9,7 @@ export function notice(workbook: Workbook) {
   const now = workbook.notice.value;
   if (!now) return '';
   return html`<div class="notice ${now.tone}">
-    <span>${now.sentence}</span>
+    ${'cause' in now ? broken(now.sentence, now.cause) : html`<span>${now.sentence}</span>`}
     ${
       now.undo
         ? html`<button class="link" @click=${() => workbook.run(verbs.undo)}>

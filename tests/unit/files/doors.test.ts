@@ -7,11 +7,10 @@ import { cellAtSpot, formulaText } from '../../../src/book/look.ts';
 import { newDocument } from '../../../src/book/newdocument.ts';
 import type { Document, Transaction } from '../../../src/book/types.ts';
 import { paste, take } from '../../../src/commands/clipboard.ts';
-import { connectEngine, isFunction, valuesFor } from '../../../src/engine/index.ts';
-import { newBookFrom } from '../../../src/files/in/newBook.ts';
-import { readForeign } from '../../../src/files/in/read.ts';
-import { filesOf, type OutForm } from '../../../src/files/out/forms.ts';
+import { connectEngine } from '../../../src/engine/index.ts';
+import type { OutForm } from '../../../src/files/out/forms.ts';
 import { createSession } from '../../../src/session/session.ts';
+import { throughFile } from '../../support/through.ts';
 import { countingMeans, openBook } from '../engine/support/openBook.ts';
 
 /** What src/files/README.md says that each door keeps. */
@@ -118,17 +117,7 @@ function textAt(document: Document, row: number, column: number): string {
   return content?.kind === 'formula' ? formulaText(document, content.formula, sheet) : '';
 }
 
-async function through(form: OutForm): Promise<Document> {
-  const { document, engine } = everything();
-  const [file] = await filesOf(document, valuesFor(document, engine), form, { formulas: 'live' });
-  const content = file?.content ?? '';
-  const bytes = typeof content === 'string' ? new TextEncoder().encode(content) : content;
-  const read = readForeign(bytes, `walk.${form}`, { isFunction });
-  if (!read.ok) throw new Error(read.reason);
-  const made = newBookFrom(read.imported, countingMeans());
-  if (!made.ok) throw new Error(made.reason);
-  return made.document;
-}
+const through = (form: OutForm): Promise<Document> => throughFile(everything(), form);
 
 const doors: Readonly<Record<Door, () => Promise<Document> | Document>> = {
   book() {
