@@ -6,6 +6,7 @@ import { photoRow } from '../kit/photo.ts';
 import { shown, written } from '../kit/written.ts';
 import type { Screen } from '../screen.ts';
 import type { Shell } from '../frame.ts';
+import { links } from './links.ts';
 import { verbs } from '../verbs.ts';
 import type { Fact, Link, SlipView, Workbook } from '../workbook.ts';
 import { words } from '../../words/words.ts';
@@ -39,7 +40,7 @@ export function slip(workbook: Workbook, screen: Screen, shell: Shell) {
       ${view.remarks.map((remark) => html`<p class="remark">${remark}</p>`)}
       ${chips(words.slip.comesFrom, view.comesFrom, workbook)}
       ${chips(words.slip.goesTo, view.goesTo, workbook)} ${photoRow(workbook, view.photos ?? [])}
-      ${note(view, workbook)}
+      ${links([view.value.text, view.note])} ${note(view, workbook)}
     </div>
   `;
 }

@@ -22,4 +22,10 @@ export const slip = {
   writeNote: 'Write a note on this cell',
   offBy: 'off by',
   leftOut: 'left out',
+  addresses: 'addresses',
+  leave: 'Open an address',
+  leads:
+    'This leads out of Halfstop, in a tab of its own. The page there learns that you came, and nothing of your book.',
+  open: 'Open it',
+  stay: 'Stay here',
 } as const;
