@@ -56,6 +56,7 @@ test('a panel that cannot be drawn says so in its place, the others go on, and i
 
 test('an error that nobody caught is told', async () => {
   const { page, faults } = await openApp();
+  await page.locator('.card').first().waitFor();
   await page.evaluate(() => {
     void Promise.reject(new Error('nobody caught it'));
   });
