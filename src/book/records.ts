@@ -144,9 +144,14 @@ export function recordsOf(document: Pick<Document, 'shelf'>): readonly Record[] 
     );
 }
 
-/** How many lights the rig has: one may stand on several sheets. */
-export const lightsIn = ({ rig }: Pick<Record, 'rig'>): number =>
-  new Set(rig.map(({ name }) => keyOf(name))).size;
+/** What only a light that stands somewhere says; a load on a circuit does not. */
+const placed = ['distance', 'stands at', 'x', 'job'];
+
+/** How many lights stand: one may be on several sheets, as “Key” and as “Key, bare”. */
+export function lightsIn({ rig }: Pick<Record, 'rig'>): number {
+  const stand = rig.filter(({ says }) => says.some(({ caption }) => placed.includes(caption)));
+  return new Set(stand.map(({ name }) => keyOf(name.split(',')[0] ?? ''))).size;
+}
 
 /** The pictures that a record points at. */
 export const photosOfRecord = ({ points, spots, colours }: Record): readonly string[] =>

@@ -53,6 +53,16 @@ it('a set-up is recorded in one place, rebuilt in another and reported on', asyn
   await expect.poll(() => title.innerText()).toBe('Match report: Sail loft');
   await expect.poll(() => hand.read('A1')).toMatch(/^The light does not match: 5 of 5 points/);
 
+  // On paper: the sentence, each point, and room for a signature.
+  const paper = () =>
+    page.evaluate(() => {
+      dispatchEvent(new Event('beforeprint'));
+      const said = document.querySelector('.printed')?.textContent ?? '';
+      dispatchEvent(new Event('afterprint'));
+      return said;
+    });
+  await expect.poll(paper).toMatch(/The light does not match: 5 of 5 points[^]*Signature/);
+
   // In another book: the file is taken in whole, and a damaged one not at all.
   await menu(page, 'Records of set-ups');
   await handed(page, 'cut.json', saved.slice(0, 400), () => tap('Take in a record'));

@@ -8,7 +8,8 @@ import { keyColumns as key } from '../../../templates/key-fill-background/column
 const rebuildColumns = {
   point: key.point,
   then: { caption: 'Then', width: 96, numbers: true },
-  wanted: key.wanted,
+  // Labels of the camera stand in it too.
+  wanted: { ...key.wanted, width: 118 },
   should: { caption: 'Should read', width: 108, numbers: true },
   reading: key.reading,
   meter: key.meter,

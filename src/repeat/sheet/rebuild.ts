@@ -127,7 +127,7 @@ function pointCells(record: Record, point: RecordedPoint, index: number): Cells 
     ...planned,
     ...columns.row(at, {
       then: { typed: typed(point.f, 'fNumber'), role: 'given', quantity: 'fNumber' },
-      ...(index > 0 && { wanted: choice(typed(point.fromKey, 'stops'), 'stops') }),
+      ...(index > 0 && { wanted: stopsFrom(point.fromKey) }),
       should: {
         typed: `=IF(ISBLANK(${cell('wanted', at)}),"",${goal(at, index === 0)})`,
         quantity: 'fNumber',
@@ -152,6 +152,13 @@ function pointCells(record: Record, point: RecordedPoint, index: number): Cells 
       faceHeight: choice('', 'length'),
     }),
   };
+}
+
+/** Thirds are shown as thirds; what a reading in lux comes to has no end of figures. */
+function stopsFrom(fromKey: number | undefined): PlannedCell {
+  const cell = choice(typed(fromKey, 'stops'), 'stops');
+  const thirds = (fromKey ?? 0) * 3;
+  return Math.abs(thirds - Math.round(thirds)) < 1e-6 ? cell : { ...cell, decimals: 2 };
 }
 
 function spotCells({ name, reading, fromGrey }: Record['spots'][number], at: number): Cells {

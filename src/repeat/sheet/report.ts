@@ -13,7 +13,7 @@ const columns = columnsOf({
   point: { caption: 'Point', width: 190 },
   then: numbers('Then', 104),
   now: numbers('Now', 104),
-  off: numbers('Off', 96),
+  off: numbers('Off', 112),
   verdict: { caption: 'Verdict', width: 190 },
   thenFromKey: numbers('From key then', 112),
   nowFromKey: numbers('now', 96),

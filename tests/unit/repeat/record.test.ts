@@ -4,7 +4,7 @@ import { photosOn } from '../../../src/book/form/photos.ts';
 import { readRecord, writeRecord } from '../../../src/book/form/recordfile.ts';
 import { writeBook } from '../../../src/book/form/write.ts';
 import { addRecord, removeRecord } from '../../../src/book/make/records.ts';
-import { recordsOf } from '../../../src/book/records.ts';
+import { lightsIn, recordsOf } from '../../../src/book/records.ts';
 import { recordOf } from '../../../src/repeat/record.ts';
 import { words } from '../../../src/words/words.ts';
 import { run } from '../../../templates/build.ts';
@@ -55,6 +55,21 @@ describe('a record of the loft', () => {
     expect(point('Key side of face')?.lampsOff).toBeCloseTo(0.5 * footcandle, 9);
     expect(point('Canvas left')?.own).toBeUndefined();
     expect(point('Key side of face')).toMatchObject({ distance: 3.2, nearest: 2, output: 1 });
+  });
+
+  it('counts the lights that stand, each once, and no loads', () => {
+    const light = (name: string, caption: string) => ({
+      name,
+      sheet: 'Rig',
+      says: [{ caption, text: '3 m', value: 3 }],
+    });
+    const rig = [
+      light('Key', 'x'),
+      light('Key, bare', 'distance'),
+      light('Fill', 'distance'),
+      light('Fresnel 650', 'circuit'),
+    ];
+    expect(lightsIn({ rig })).toBe(2);
   });
 
   it('has ratios, spot readings and colours', () => {
