@@ -7,6 +7,7 @@ import { writeBook } from '../../../src/book/form/write.ts';
 import { cellAtSpot } from '../../../src/book/look.ts';
 import { addRecord } from '../../../src/book/make/records.ts';
 import { wallClock } from '../../../src/book/wallClock.ts';
+import type { Outcome } from '../../../src/commands/command.ts';
 import { createSession } from '../../../src/session/session.ts';
 import { fillReading } from '../../../src/walk/entries.ts';
 import { lastMeter, metersIn, stampOf } from '../../../src/walk/meters.ts';
@@ -24,7 +25,7 @@ function walked() {
   const context = { book, engine, means, session: createSession(sheet) };
   const key = { sheet, row: 11, column: 2 };
   const fill = (text: string, stamp = taken, spot = key) =>
-    fillReading.run(context, { spot, text, taken: stamp });
+    fillReading.run(context, { spot, text, taken: stamp }) as Outcome;
   return { ...place, sheet, key, fill, stamp: () => stampOf(document, key) };
 }
 
