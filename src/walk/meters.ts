@@ -5,7 +5,7 @@ import type { Document, Id, Taken } from '../book/types.ts';
 const when = ({ date, time }: Taken): string => `${date} ${time}`;
 
 /** The stamps on the readings of a sheet, or of the whole book, the latest first. */
-export function stampsOn(document: Document, sheet?: Id): readonly Taken[] {
+function stampsOn(document: Document, sheet?: Id): readonly Taken[] {
   return document.sheets
     .filter(({ id }) => sheet === undefined || id === sheet)
     .flatMap((one) => [...one.cells()].flatMap(({ cell }) => cell.taken ?? []))
