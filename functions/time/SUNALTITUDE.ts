@@ -7,7 +7,7 @@ import {
   utcOffset,
   when,
 } from './sunParameters.ts';
-import { momentOf } from './wallClock.ts';
+import { aheadAt, momentOf } from './wallClock.ts';
 
 export default define({
   name: 'SUNALTITUDE',
@@ -47,5 +47,6 @@ export default define({
   },
   run: noEphemeris('SUNALTITUDE'),
   runUnder: (sky, moment, north, east, offset) =>
-    sky.sun(momentOf(moment, offset), { latitude: north, longitude: east }).altitude,
+    sky.sun(momentOf(moment, aheadAt(sky, moment, offset)), { latitude: north, longitude: east })
+      .altitude,
 });

@@ -1,6 +1,6 @@
 import type { Ephemeris } from '../ephemeris.ts';
 import { refuse, type FunctionError, type In } from '../values.ts';
-import { momentOf, wallClock } from './wallClock.ts';
+import { aheadAt, clockAt, momentOf } from './wallClock.ts';
 
 const day = 86_400_000;
 
@@ -11,13 +11,13 @@ export function sunEdge(
   date: In<'dateTime'>,
   latitude: In<'angle'>,
   longitude: In<'angle'>,
-  utcOffset: In<'duration'>,
+  utcOffset: In<'duration'> | undefined,
 ): In<'dateTime'> | FunctionError {
   const place = { latitude, longitude };
-  const midnight = momentOf(Math.floor(date), utcOffset);
+  const midnight = momentOf(Math.floor(date), aheadAt(sky, Math.floor(date), utcOffset));
   const edge = name === 'SUNRISE' ? sky.sunrise : sky.sunset;
   const found = edge(midnight, place);
-  if (found !== undefined && found < midnight + day) return wallClock(found, utcOffset);
+  if (found !== undefined && found < midnight + day) return clockAt(sky, found, utcOffset);
   const heights = [0, 6, 12, 18].map(
     (hour) => sky.sun(midnight + hour * 3_600_000, place).altitude,
   );

@@ -43,8 +43,8 @@ export const utcOffset = {
   name: 'utc_offset',
   quantity: 'duration',
   domain: sampled(between(-14, 14), -12, 14),
-  default: 0,
-  help: 'Offset of the clock from universal time, in hours ahead, summer time included.',
+  optional: true,
+  help: 'Hours that the clock is ahead of universal time, summer time included; left out, what the time zone of the book has then.',
 } as const;
 
 export const fromEphemeris = {

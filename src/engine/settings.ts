@@ -3,7 +3,7 @@ import type { Fixtures } from '../../functions/fixture/fixture.ts';
 import type { Spectra } from '../../functions/spectrum/spectra.ts';
 import { writingSettings } from '../book/settings.ts';
 import type { Settings, Sheet } from '../book/types.ts';
-import { ephemeris } from './ephemeris.ts';
+import { ephemerisIn } from './ephemeris.ts';
 
 /** What functions on a sheet take from the book where an argument is left out or has no unit. */
 export function callSettings(
@@ -20,7 +20,7 @@ export function callSettings(
       continuousShare,
       tolerance: sheet?.properties.tolerance ?? settings.tolerance,
     },
-    ephemeris,
+    ephemeris: ephemerisIn(settings.zone),
     ...(fixtures && { fixtures }),
     ...(spectra && { spectra }),
   };
@@ -38,4 +38,5 @@ export const calculating: ReadonlySet<keyof Settings> = new Set<keyof Settings>(
   'flatConstant',
   'continuousShare',
   'tolerance',
+  'zone',
 ]);

@@ -71,6 +71,6 @@ export const settings = {
   currencyHelp: 'Three letters behind each amount; nothing is converted.',
   currencyWrong: 'A currency is its three letters, such as EUR.',
   zone: 'Time zone',
-  zoneHelp: 'Of the set: what the clock in this book means.',
+  zoneHelp: 'Of the set: what a time in this book means to SUNRISE, SUNALTITUDE and their like.',
   zoneWrong: 'A time zone is a place of its continent, such as Europe/Lisbon, or Etc/UTC.',
 } as const;

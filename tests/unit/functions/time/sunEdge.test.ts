@@ -17,6 +17,7 @@ function sky(rises: number | undefined, ...heights: readonly number[]): Ephemeri
     },
     sunrise: (moment) => (moment === midnight ? rises : Number.NaN),
     sunset: (moment) => (moment === midnight ? rises : Number.NaN),
+    ahead: () => 2,
   };
 }
 
