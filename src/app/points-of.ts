@@ -12,18 +12,26 @@ export function createPoints(book: Book): {
   of(look: Look, sheet: string): readonly Point[];
   /** Of every sheet, in the order of the contents. */
   all(look: Look): readonly (readonly Point[])[];
+  /** Whether anything on a sheet is held to its tolerance. */
+  isHeld(look: Look, sheet: string): boolean;
   stop(): void;
 } {
   const places = new Map<string, JudgingPlaces>();
   const stop = book.listen((change) => forget(book.document, change, places));
-  const of = (look: Look, id: string): readonly Point[] => {
-    const sheet = look.document.sheet(id);
-    if (!sheet) return [];
+  const placesOn = ({ document }: Look, id: string): JudgingPlaces => {
+    const sheet = document.sheet(id);
+    if (!sheet) return { said: [], aimed: [], held: [] };
     const known = places.get(id) ?? judgingPlaces(sheet);
     places.set(id, known);
-    return pointsOf(look, known);
+    return known;
   };
-  return { stop, of, all: (look) => look.document.sheets.map(({ id }) => of(look, id)) };
+  const of = (look: Look, id: string) => pointsOf(look, placesOn(look, id));
+  return {
+    stop,
+    of,
+    all: (look) => look.document.sheets.map(({ id }) => of(look, id)),
+    isHeld: (look, id) => placesOn(look, id).held.length > 0,
+  };
 }
 
 function forget(document: Document, change: Change, places: Map<string, JudgingPlaces>): void {
@@ -34,7 +42,8 @@ function forget(document: Document, change: Change, places: Map<string, JudgingP
       const sheet = document.sheet(effect.sheet);
       const known = places.get(effect.sheet);
       if (!known) continue;
-      const said = new Set(known.said.map(({ row, column }) => `${row} ${column}`));
+      const judging = [...known.said, ...known.held];
+      const said = new Set(judging.map(({ row, column }) => `${row} ${column}`));
       const aimed = new Set(known.aimed.map(({ row, column }) => `${row} ${column}`));
       const matters = effect.cells.some(({ row, column, content }) => {
         if (!content) return false;

@@ -119,13 +119,11 @@ export function createWorkbook(parts: WorkbookParts): Workbook {
     agreement: follow((look, now) => bookAgreement(pointsOf(now).all(look)), ''),
     remarks,
     head: follow(
-      (look, now) =>
-        headView(
-          look.document,
-          shownSheet.value,
-          points(now, look),
-          filteredInWords(look, shownSheet.value),
-        ),
+      (look, now) => {
+        const id = shownSheet.value;
+        const held = pointsOf(now).isHeld(look, id);
+        return headView(look.document, id, points(now, look), held, filteredInWords(look, id));
+      },
       {
         sheet: '',
         title: '',
@@ -135,6 +133,7 @@ export function createWorkbook(parts: WorkbookParts): Workbook {
         tolerance: usualSettings.tolerance,
         ownTolerance: false,
         filtered: '',
+        isHeld: false,
       },
     ),
     entry: view('changed', entryView, {

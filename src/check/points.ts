@@ -4,6 +4,7 @@ import { spotOf } from '../book/look.ts';
 import type { Cell, Document, Place, Sheet } from '../book/types.ts';
 import type { CellPlace, CellValue, Engine } from '../engine/types.ts';
 import type { Node, Shape } from '../formula/types.ts';
+import { isHeld } from './tolerance.ts';
 import { verdictOf, type Verdict } from './verdicts.ts';
 
 /** A place in the set that is judged: by a verdict in its row, or by its reading's own target. */
@@ -17,18 +18,22 @@ export interface JudgedPoint {
 export interface JudgingPlaces {
   readonly said: readonly Place[];
   readonly aimed: readonly Place[];
+  /** Formulas and targets that are held to the sheet's tolerance. */
+  readonly held: readonly Place[];
 }
 
 export function judgingPlaces(sheet: Sheet): JudgingPlaces {
   const said: Place[] = [];
   const aimed: Place[] = [];
+  const held: Place[] = [];
   for (const { row, column, cell } of sheet.cells()) {
     const place = { sheet: sheet.id, row, column };
+    if (isHeld(sheet, column, cell)) held.push(place);
     if (cell.content.kind === 'formula' && judged(cell, cell.content.formula.shape))
       said.push(place);
     else if (cell.target !== undefined) aimed.push(place);
   }
-  return { said, aimed };
+  return { said, aimed, held };
 }
 
 /** The points of a sheet in its order. A row with a verdict of its own counts by that. */

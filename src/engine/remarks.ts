@@ -1,7 +1,8 @@
 import { cautionOn, type CallSettings } from '../../functions/call.ts';
 import { byName } from '../../functions/index.ts';
 import { blank } from '../../functions/values.ts';
-import type { Call, Node } from '../formula/types.ts';
+import { callsIn } from '../formula/callsIn.ts';
+import type { Node } from '../formula/types.ts';
 import type { CellValue } from './types.ts';
 import { words } from '../words/words.ts';
 
@@ -41,18 +42,4 @@ function mayRemark(name: string): boolean {
 export function hasUsual(tree: Node): boolean {
   for (const { name } of callsIn(tree)) if (mayRemark(name)) return true;
   return false;
-}
-
-function* callsIn(node: Node): Iterable<Call> {
-  if (node.kind === 'call') {
-    yield node;
-    for (const argument of node.arguments) if (argument) yield* callsIn(argument);
-  } else if (node.kind === 'binary') {
-    yield* callsIn(node.left);
-    yield* callsIn(node.right);
-  } else if (node.kind === 'sign' || node.kind === 'percent') {
-    yield* callsIn(node.argument);
-  } else if (node.kind === 'array') {
-    for (const row of node.rows) for (const item of row) yield* callsIn(item);
-  }
 }

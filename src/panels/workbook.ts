@@ -172,6 +172,8 @@ export interface HeadView {
   readonly ownTolerance: boolean;
   /** "4 of 6 rows shown, by Verdict"; empty where all are. */
   readonly filtered: string;
+  /** Something on the sheet is held to its tolerance. */
+  readonly isHeld: boolean;
 }
 
 export interface EntryView {

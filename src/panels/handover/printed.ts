@@ -23,24 +23,28 @@ export interface EndNote {
 /** Letters of 8 points, whatever the width. */
 const letters = 11;
 
-const judgedOn = (look: Look, id: string): readonly Point[] => {
+const placesOn = (look: Look, id: string) => {
   const sheet = look.document.sheet(id);
-  return sheet ? pointsOf(look, judgingPlaces(sheet)) : [];
+  return sheet ? judgingPlaces(sheet) : { said: [], aimed: [], held: [] };
 };
+
+const judgedOn = (look: Look, id: string): readonly Point[] => pointsOf(look, placesOn(look, id));
 
 /** What stands over the cells of a printed sheet. */
 export function layHead(host: HTMLElement, look: Look, id: string): void {
   const { document } = look;
   const { title, name, purpose, tolerance } = document.sheet(id)?.properties ?? {};
-  const points = judgedOn(look, id);
+  const places = placesOn(look, id);
+  const points = pointsOf(look, places);
+  const allowed = stopsInWords(tolerance ?? document.settings.tolerance);
+  const held = html`, ${words.print.tolerance} ${written(allowed)}`;
   render(
     html`<h1>${title || name}</h1>
       <p>${purpose}</p>
       ${
         points.length > 0
           ? html`<p class="sum">
-              <b>${agreementOf(points).words}</b>, ${words.print.tolerance}
-              ${written(stopsInWords(tolerance ?? document.settings.tolerance))}
+              <b>${agreementOf(points).words}</b>${places.held.length > 0 ? held : nothing}
               <span>${points.map((point) => shape(point.shape))}</span>
             </p>`
           : nothing

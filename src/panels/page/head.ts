@@ -11,7 +11,7 @@ const stripHolds = 48;
 
 /** The head of the page: what the sheet is for, and how the light stands against the plan. */
 export function head(workbook: Workbook, shell: Shell) {
-  const { title, purpose, points, agreement, sheet, filtered } = workbook.head.value;
+  const { title, purpose, points, agreement, sheet, filtered, isHeld } = workbook.head.value;
   return html`
     <div class="about">
       <h1>
@@ -22,7 +22,8 @@ export function head(workbook: Workbook, shell: Shell) {
       ${purpose ? html`<p>${purpose}</p>` : ''} ${filtered ? filteredLine(workbook, filtered) : ''}
     </div>
     <div class="sum">
-      ${agreement ? summary(agreement) : ''} ${strip(points, workbook)} ${toleranceMenu(workbook)}
+      ${agreement ? summary(agreement) : ''} ${strip(points, workbook)}
+      ${isHeld ? toleranceMenu(workbook) : ''}
     </div>
     ${walkButton(workbook, shell)}
   `;

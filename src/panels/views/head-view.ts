@@ -1,14 +1,17 @@
 import type { Document } from '../../book/types.ts';
 import { agreementOf } from '../../check/agreement.ts';
+import { isDrawnWithin } from '../../check/tolerance.ts';
 import type { HeadView, Point, RemarksView, SheetEntry } from '../workbook.ts';
 import { countOf } from './points.ts';
 
 type PointsOf = (sheet: string) => readonly Point[];
 
+/** `held`: whether anything on the sheet is held to its tolerance. */
 export function headView(
   document: Document,
   id: string,
   points: PointsOf,
+  held: boolean,
   filtered: string,
 ): HeadView {
   const sheet = document.sheet(id);
@@ -22,6 +25,7 @@ export function headView(
       tolerance: 0,
       ownTolerance: false,
       filtered: '',
+      isHeld: false,
     };
   const judged = points(id);
   const { title, name, purpose, tolerance } = sheet.properties;
@@ -34,6 +38,7 @@ export function headView(
     tolerance: tolerance ?? document.settings.tolerance,
     ownTolerance: tolerance !== null,
     filtered,
+    isHeld: held || isDrawnWithin(document, id),
   };
 }
 

@@ -33,6 +33,7 @@ const head: HeadView = {
   tolerance: 0.25,
   ownTolerance: true,
   filtered: '',
+  isHeld: true,
   agreement: '4 of 9 points agree, 4 are off, 1 waits',
   points: [
     point('Key side of face', 'agrees', 'taking stop', 4),

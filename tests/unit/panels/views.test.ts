@@ -121,9 +121,10 @@ describe('the verdicts of a sheet', () => {
   });
 
   test('the tolerance in force is the book’s until the sheet has its own', () => {
-    expect(headView(book.document, sheet, () => [], '')).toMatchObject({
+    expect(headView(book.document, sheet, () => [], true, '')).toMatchObject({
       tolerance: 1 / 3,
       ownTolerance: false,
+      isHeld: true,
     });
   });
 });
