@@ -97,11 +97,15 @@ export const remove: Command<Partial<OfSheet> | undefined> = {
   },
 };
 
-export const move: Command<OfSheet & { readonly to: number }> = {
+/** Among the sheets, and to another phase of the work where one is said. */
+export const move: Command<
+  OfSheet & { readonly to: number; readonly phase?: SheetProperties['phase'] }
+> = {
   id: 'sheet.move',
   name: words.commands.moveSheet,
   group: 'sheets',
-  run: (context, { sheet, to }) => carryOut(context, moveSheet(context.book.document, sheet, to)),
+  run: (context, { sheet, to, phase }) =>
+    carryOut(context, moveSheet(context.book.document, sheet, to, phase)),
 };
 
 export const properties: Command<OfSheet & { readonly properties: Partial<SheetProperties> }> = {

@@ -98,11 +98,21 @@ function withoutExercisesOf(document: Document, sheet: Id): readonly Step[] {
   return items.length > 0 ? [{ kind: 'setShelf', shelf: 'exercises', items }] : [];
 }
 
-/** To a position in the contents, counted without the sheet itself. */
-export function moveSheet(document: Document, sheet: Id, to: number): Made {
+/** To a position in the contents, counted without the sheet itself, and to another phase if one is said. */
+export function moveSheet(
+  document: Document,
+  sheet: Id,
+  to: number,
+  phase?: SheetProperties['phase'],
+): Made {
   const from = document.sheets.findIndex(({ id }) => id === sheet);
-  if (from < 0) return refused(gone);
-  return made(words.book.moveSheet, from === to ? [] : [{ kind: 'moveSheet', sheet, to }]);
+  const before = document.sheets[from]?.properties;
+  if (!before) return refused(gone);
+  const isOther = phase !== undefined && phase !== before.phase;
+  return made(words.book.moveSheet, [
+    ...(isOther ? [{ kind: 'setSheet', sheet, properties: { phase } } as const] : []),
+    ...(from === to ? [] : [{ kind: 'moveSheet', sheet, to } as const]),
+  ]);
 }
 
 /** Name, title, purpose, phase, tolerance, freeze. */

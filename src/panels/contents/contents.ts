@@ -8,7 +8,9 @@ import type { Shell } from '../frame.ts';
 import { verbs } from '../verbs.ts';
 import { remarksInWords } from '../views/remarks-view.ts';
 import type { SheetEntry, Workbook } from '../workbook.ts';
+import { carry } from './carry.ts';
 import { openSheetMenu } from './sheet-menu.ts';
+import { stayWith } from './stay-with.ts';
 import { neighbour } from './order.ts';
 import { words } from '../../words/words.ts';
 
@@ -78,10 +80,12 @@ function line(sheet: SheetEntry, workbook: Workbook, screen: Screen, shell: Shel
   return html`<li class=${sheet.shown ? 'shown' : ''}>
     <button
       class="sheet-link"
+      data-sheet=${sheet.id}
       aria-current=${sheet.shown ? 'page' : 'false'}
       tabindex=${sheet.shown ? 0 : -1}
       @click=${show}
       @contextmenu=${menu}
+      @pointerdown=${(event: PointerEvent) => carry(event, sheet, workbook)}
       @keydown=${(event: KeyboardEvent) => onKey(event, sheet, workbook, shell)}
     >
       <span>${sheet.title}</span>${sheet.count ? html`<i>${sheet.count}</i>` : ''}
@@ -103,7 +107,10 @@ function onKey(event: KeyboardEvent, sheet: SheetEntry, workbook: Workbook, shel
   const way = event.altKey ? ({ ArrowUp: -1, ArrowDown: 1 } as const)[event.key] : undefined;
   if (way !== undefined) {
     const to = neighbour(workbook.contents.value, sheet.id, way);
-    if (to !== undefined) workbook.run(verbs.moveSheet, { sheet: sheet.id, to });
+    if (to !== undefined) {
+      stayWith(sheet.id, event.currentTarget as HTMLElement, workbook);
+      workbook.run(verbs.moveSheet, { sheet: sheet.id, to });
+    }
   } else if (event.key === 'F2') shell.open('sheet', sheet.id);
   else if (event.key === 'Delete') workbook.run(verbs.deleteSheet, { sheet: sheet.id });
   else if (event.key === 'ContextMenu') openSheetMenu(event, sheet, workbook, shell);

@@ -220,6 +220,13 @@ describe('every step: its result, its undo, its JSON', () => {
     );
     prove(
       walk,
+      (s) => moveSheet(s.document, s.sheet('Walk'), 1, 'strike'),
+      (s) => {
+        expect(s.document.sheets[1]?.properties).toMatchObject({ name: 'Walk', phase: 'strike' });
+      },
+    );
+    prove(
+      walk,
       (s) => describeSheet(s.document, s.sheet('Walk'), { name: "Gaffer's walk" }),
       (s) => {
         expect(s.text('Ice house!A1')).toBe("='Gaffer''s walk'!B2*2");

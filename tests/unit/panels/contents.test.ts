@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { neighbour } from '../../../src/panels/contents/order.ts';
+import { letGo, neighbour } from '../../../src/panels/contents/order.ts';
 import { countOf } from '../../../src/panels/views/points.ts';
 import type { Point, Shape, SheetEntry } from '../../../src/panels/workbook.ts';
 
@@ -28,6 +28,46 @@ describe('a sheet moves among those of its phase, as the contents show them', ()
     expect(neighbour(sheets, 'loft', -1)).toBeUndefined();
     expect(neighbour(sheets, 'shed', 1)).toBeUndefined();
     expect(neighbour(sheets, 'walk', 1)).toBeUndefined();
+  });
+});
+
+describe('a sheet that is let go between others', () => {
+  const sheets = [
+    sheet('loft', 'plan'),
+    sheet('walk', 'meter'),
+    sheet('shed', 'plan'),
+    sheet('ice', 'meter'),
+  ];
+
+  test('stands before or after what it was let go beside', () => {
+    expect(letGo(sheets, 'shed', { beside: 'loft', after: false })).toEqual({
+      to: 0,
+      phase: 'plan',
+    });
+    expect(letGo(sheets, 'loft', { beside: 'shed', after: true })).toEqual({
+      to: 2,
+      phase: 'plan',
+    });
+  });
+
+  test('becomes one of the phase it was let go in', () => {
+    expect(letGo(sheets, 'loft', { beside: 'walk', after: false })).toEqual({
+      to: 0,
+      phase: 'meter',
+    });
+    expect(letGo(sheets, 'walk', { beside: 'shed', after: true })).toEqual({
+      to: 2,
+      phase: 'plan',
+    });
+  });
+
+  test.each([
+    ['loft', 'loft', true],
+    ['loft', 'shed', false],
+    ['shed', 'loft', true],
+    ['walk', 'ice', false],
+  ])('%s beside %s stays where it is', (id, beside, after) => {
+    expect(letGo(sheets, id, { beside, after })).toBeUndefined();
   });
 });
 
