@@ -70,15 +70,18 @@ export async function createHand(
 
   const follow = (): void => {
     following = true;
-    if (sheet !== session.state.sheet) {
+    const another = sheet !== session.state.sheet;
+    if (another) {
       sheet = session.state.sheet;
       const caret = view.editorText === null ? undefined : view.editorCaret;
       view.closeEditor('drop');
       refilter();
       view.refresh();
+      // It begins where it begins, and not where the sheet before was scrolled to.
+      view.scrollTo({ row: model.frozen.rows, column: model.frozen.columns });
       if (session.state.entry) typeOn(caret);
     }
-    if (JSON.stringify(view.selection) !== JSON.stringify(session.state.selection))
+    if (another || JSON.stringify(view.selection) !== JSON.stringify(session.state.selection))
       view.select(session.state.selection);
     following = false;
   };

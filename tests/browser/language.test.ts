@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { openTestPage } from '../support/browser.ts';
@@ -204,4 +205,49 @@ test('Walk shows none either', async () => {
   await choose(page, 'Walk through the readings');
   await page.waitForSelector('.walk');
   expect(await unbracketed(page)).toEqual([]);
+});
+
+/** What the sample says itself, longest first: its texts, titles and names. */
+const ownTexts = [
+  ...new Set(
+    [
+      ...readFileSync(
+        new URL('../../templates/harbour-hours/book.json', import.meta.url),
+        'utf8',
+      ).matchAll(/"(?:text|title|name|purpose)": ?"((?:[^"\\]|\\.)*)"/g),
+    ].map(([, text]) => JSON.parse(`"${text ?? ''}"`) as string),
+  ),
+]
+  .filter(Boolean)
+  .toSorted((a, b) => b.length - a.length);
+
+/** Verdicts and units stand with the functions and quantities that say them, and not in the catalogue. */
+const verdicts = /agrees|in range|(clips by )?[\d./ ]+ stops?( over| under)?|cd\/m²|\blx\b|\bfc\b/g;
+
+/** What is left of a text once brackets and what the book says itself are taken away. */
+function leftOf(text: string): string {
+  const said = text.replace(/^[a-z-]+: /, '');
+  const outside = (rest: string): string => {
+    const less = rest.replace(/\[[^[\]]*\]/g, ' ');
+    return less === rest ? rest : outside(less);
+  };
+  const withoutVerdicts = outside(said).replace(verdicts, ' ');
+  return ownTexts.reduce((left, known) => left.replaceAll(known, ' '), withoutVerdicts).trim();
+}
+
+test('drawn figures and the hand-over sheet show none either but what the book says itself', async () => {
+  const { page } = await openTestPage('language', { locale: 'ja-JP' });
+  await page.click('.card >> text=Harbour Hours');
+  await page.waitForSelector('.grid[data-ready]');
+  await choose(page, 'Go to the figures');
+  await page.locator('.figure svg[role=img]').first().waitFor();
+  const left = async () => {
+    const found = await unbracketed(page);
+    expect(found.length).toBeGreaterThan(10);
+    return found.filter((text) => /\p{L}{2,}/u.test(leftOf(text)));
+  };
+  expect(await left()).toEqual([]);
+  await choose(page, 'Hand-over sheet');
+  await page.waitForSelector('dialog .handover');
+  expect(await left()).toEqual([]);
 });

@@ -48,6 +48,98 @@ describe('the sample book', () => {
   });
 });
 
+describe('the contents', () => {
+  const titles = (page: Page) => page.locator('.sheet-link > span').allInnerTexts();
+  const line = (page: Page, title: string) =>
+    page.locator('.contents li', { has: page.getByText(title, { exact: true }) });
+
+  /** Drags one sheet over the lower or upper part of another, and lets go if `key` is not pressed. */
+  async function drag(page: Page, title: string, over: string, part: number, key?: string) {
+    const from = await line(page, title).boundingBox();
+    const to = await line(page, over).boundingBox();
+    if (!from || !to) throw new Error('A sheet is not in view.');
+    await page.mouse.move(from.x + 60, from.y + from.height / 2);
+    await page.mouse.down();
+    await page.mouse.move(to.x + 60, to.y + to.height * part, { steps: 4 });
+    if (key !== undefined) await page.keyboard.press(key);
+    await page.mouse.up();
+  }
+
+  test('a sheet is dragged among the others and to another phase, each in one step', async () => {
+    const page = await openSample();
+    const before = await titles(page);
+    const shown = () => page.locator('.sheet-link[aria-current=page]').innerText();
+    const was = await shown();
+    expect(before.indexOf('Boat shed')).toBe(before.indexOf('Sail loft') + 1);
+    await drag(page, 'Boat shed', 'Sail loft', 0.2);
+    const swapped = before.with(before.indexOf('Sail loft'), 'Boat shed');
+    swapped[before.indexOf('Boat shed')] = 'Sail loft';
+    await expect.poll(() => titles(page)).toEqual(swapped);
+    // The click at the end of a drag shows no sheet.
+    expect(await shown()).toBe(was);
+
+    await drag(page, 'Camera', 'Sun', 0.8);
+    await expect.poll(async () => (await titles(page)).indexOf('Camera')).toBe(1);
+    const group = page.locator('.contents section', { hasText: 'Camera' });
+    expect(await group.locator('.sheet-link > span').allInnerTexts()).toEqual(['Sun', 'Camera']);
+
+    await drag(page, 'Camera', 'Reflected survey', 0.8, 'Escape');
+    expect((await titles(page)).indexOf('Camera')).toBe(1);
+    await page.click('[aria-label^="Undo"]');
+    expect(await page.locator('.notices').innerText()).toBe('Undid: Move the sheet');
+    await page.click('[aria-label^="Undo"]');
+    await expect.poll(() => titles(page)).toEqual(before);
+  });
+
+  test('Alt and an arrow moves a sheet, and the keys stay with it', async () => {
+    const page = await openSample();
+    const before = await titles(page);
+    await page.focus('.sheet-link[aria-current=page]');
+    await page.keyboard.press('Alt+ArrowDown');
+    const focused = () =>
+      page.evaluate(() => document.activeElement?.querySelector('span')?.textContent);
+    await expect
+      .poll(async () => (await titles(page)).indexOf('Sail loft'))
+      .toBe(before.indexOf('Sail loft') + 1);
+    await expect.poll(focused).toBe('Sail loft');
+    await page.keyboard.press('Alt+ArrowUp');
+    await expect.poll(() => titles(page)).toEqual(before);
+    await expect.poll(focused).toBe('Sail loft');
+  });
+});
+
+describe('what opens', () => {
+  test('a sheet opens at its beginning, wherever the one before was', async () => {
+    const page = await openSample({ viewport: { width: 900, height: 500 } });
+    await goTo(page, 'M40');
+    const scrolled = () =>
+      page.locator('.ht_master .wtHolder').evaluate((one) => one.scrollTop + one.scrollLeft);
+    await expect.poll(scrolled).toBeGreaterThan(0);
+    await page.locator('.sheet-link', { hasText: 'Sun' }).click();
+    await page.getByRole('heading', { level: 1, name: 'Sun' }).waitFor();
+    await expect.poll(scrolled).toBe(0);
+  });
+
+  test('a dialog begins at what it asks for, never at the button that closes it', async () => {
+    const page = await openSample();
+    for (const name of ['Keyboard', 'Settings of the book', 'Fixtures', 'Add a figure']) {
+      await page.keyboard.press('Control+k');
+      await page.fill('.finder-text', name);
+      await page.keyboard.press('Enter');
+      await page.waitForSelector('dialog[open] h2');
+      const at = () =>
+        page.evaluate(() => {
+          const on = document.activeElement;
+          return on?.closest('dialog[open]') ? on.getAttribute('aria-label') : undefined;
+        });
+      await expect.poll(at, { message: name }).not.toBe(undefined);
+      expect(await at(), name).not.toBe('Close');
+      await page.keyboard.press('Escape');
+      await page.waitForSelector('dialog[open]', { state: 'detached' });
+    }
+  });
+});
+
 describe('a book is kept', () => {
   test('what was typed is there after a reload, and can still be undone', async () => {
     const { page } = await openApp();

@@ -13,7 +13,10 @@ export interface DialogOptions {
   readonly closed?: () => void;
 }
 
-/** Opens a dialog that draws `view` until it is closed; focus goes back where it was. */
+/**
+ * Opens a dialog that draws `view` until it is closed; focus goes back where it was. It begins at what
+ * asks for it (`autofocus`), else at the dialog itself: never at the button that closes it.
+ */
 export function openDialogBox(options: DialogOptions, view: (close: () => void) => unknown): void {
   const { title, className = '', modeless = false, closed } = options;
   document.querySelector<HTMLDialogElement>(`dialog[data-title="${CSS.escape(title)}"]`)?.close();
@@ -22,6 +25,7 @@ export function openDialogBox(options: DialogOptions, view: (close: () => void) 
   box.className = `box ${className}`;
   box.dataset['title'] = title;
   box.setAttribute('aria-label', title);
+  box.tabIndex = -1;
   document.body.append(box);
   const close = () => box.close();
   const stop = mount(
@@ -49,7 +53,7 @@ export function openDialogBox(options: DialogOptions, view: (close: () => void) 
   });
   if (modeless) box.show();
   else box.showModal();
-  box.querySelector<HTMLElement>('[autofocus]')?.focus();
+  (box.querySelector<HTMLElement>('[autofocus]') ?? box).focus();
 }
 
 /** Leads back to what has the focus now, with the caret where it stands. */
