@@ -1,7 +1,10 @@
 import AxeBuilder from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
+import { dialogs } from '../../src/tools/pictures/support/dialogs.mjs';
+import { openSample } from '../../src/tools/pictures/support/sample.mjs';
 import { screens } from '../../src/tools/pictures/support/screens.mjs';
+import { sheets } from '../../src/tools/pictures/support/sheets.mjs';
 import { openApp, type OpenOptions } from '../support/browser.ts';
 
 // WCAG 2.2 by axe-core 4.13, on every screen that there is a picture of.
@@ -19,7 +22,7 @@ const parts: Readonly<Record<string, string>> = {
 /** What axe finds serious or critical, as `rule: elements`, in what the screen adds. */
 async function faultsOf(page: Page, name: string): Promise<string[]> {
   const axe = new AxeBuilder({ page });
-  const part = parts[name] ?? 'dialog[open]';
+  const part = name in sheets ? 'main' : (parts[name] ?? 'dialog[open]');
   if ((await page.locator(part).count()) > 0) axe.include(part);
   const { violations } = await axe.analyze();
   return violations
@@ -53,13 +56,42 @@ async function inEachTheme(
 
 /** On a wide screen contents and slip stand by the sheet, and the big sheet is one like others. */
 const seenWithSheet = ['contents', 'slip', 'big-sheet', 'big-contents'];
-const names = Object.keys(screens).filter((name) => !seenWithSheet.includes(name));
+const names = Object.keys(screens).filter(
+  (name) => !seenWithSheet.includes(name) && !(name in dialogs) && !(name in sheets),
+);
+
+/** Opened one after another in one book, with all that can stand there, looked at in both themes. */
+async function inOneBook(
+  all: Readonly<Record<string, (page: Page) => Promise<void>>>,
+): Promise<string[]> {
+  const { page } = await openApp({ reducedMotion: true });
+  await openSample(page, 'F13');
+  const found: string[] = [];
+  for (const [name, open] of Object.entries(all)) {
+    await page.locator('.sheet-link', { hasText: 'Sail loft' }).first().click();
+    await open(page);
+    const faults = await inEachTheme(page, name, ['dark', 'light']);
+    found.push(...faults.map((fault) => `${name}, ${fault}`));
+    while ((await page.locator('dialog[open]').count()) > 0) await page.keyboard.press('Escape');
+  }
+  return found;
+}
 
 describe('nothing serious or critical', () => {
   it.each(names)('on the screen %s, dark and light', async (name) => {
     const page = await show(name, { viewport: { width: 1280, height: 800 } });
     const themes = name.startsWith('walk') ? ['dark', 'light', 'metering'] : ['dark', 'light'];
     expect(await inEachTheme(page, name, themes)).toEqual([]);
+  });
+
+  it('in any dialog, dark and light', async () => {
+    expect(Object.keys(dialogs).length).toBeGreaterThan(18);
+    expect(await inOneBook(dialogs)).toEqual([]);
+  });
+
+  it('on any other sheet, dark and light', async () => {
+    expect(Object.keys(sheets).length).toBeGreaterThan(8);
+    expect(await inOneBook(sheets)).toEqual([]);
   });
 });
 

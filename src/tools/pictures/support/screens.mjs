@@ -1,27 +1,16 @@
 import { bigBook } from './big-book.mjs';
+import { command } from './command.mjs';
+import { dialogs } from './dialogs.mjs';
 import { openSample } from './sample.mjs';
+import { figuresOver, sheets } from './sheets.mjs';
 
 /** @typedef {import('playwright-core').Page} Page */
 
-/** Runs a command by its name, as a person does who does not know where it stands. */
-const command = async (/** @type {Page} */ page, /** @type {string} */ name) => {
-  await page.keyboard.press('Control+k');
-  await page.locator('.finder-text').fill(name);
-  await page.locator('#found [role=option]').first().waitFor();
-  await page.keyboard.press('Enter');
+/** What is opened in the sample book, from its first sheet. @param {(page: Page) => Promise<void>} open */
+const inSample = (open) => async (/** @type {Page} */ page) => {
+  await openSample(page, 'F13');
+  await open(page);
 };
-
-const box = (/** @type {Page} */ page, /** @type {string} */ name) =>
-  page.getByRole('dialog', { name }).waitFor();
-
-/** A dialog of the sample book. @param {string} name @param {string} title @param {string} [at] */
-const dialog =
-  (name, title, at = 'F13') =>
-  async (/** @type {Page} */ page) => {
-    await openSample(page, at);
-    await command(page, name);
-    await box(page, title);
-  };
 
 async function start(/** @type {Page} */ page) {
   await page.locator('.card').first().waitFor();
@@ -51,42 +40,19 @@ async function contents(/** @type {Page} */ page) {
 
 async function figures(/** @type {Page} */ page) {
   await openSample(page, 'A13');
-  await command(page, 'Go to the figures');
-  const whole = page.getByRole('button', { name: 'Figures over the whole page' });
-  if (await whole.isVisible()) await whole.click();
-  await page.locator('.figure svg[role=img]').first().waitFor();
-}
-
-/** A sheet of the sample book with its figures as tall as they are. @param {string} name */
-async function sheetNamed(/** @type {Page} */ page, /** @type {string} */ name) {
-  await openSample(page, 'A1');
-  const drawer = page.locator('.open-contents');
-  if (await drawer.isVisible()) await drawer.click();
-  await page.locator('.sheet-link', { hasText: name }).click();
-  await page.getByRole('heading', { level: 1, name }).waitFor();
+  await figuresOver(page);
 }
 
 /** Spot readings, with the user's own table of signal levels. */
-const survey = (/** @type {Page} */ page) => sheetNamed(page, 'Reflected survey');
-
 async function signalLadder(/** @type {Page} */ page) {
-  await survey(page);
-  await command(page, 'Go to the figures');
-  const whole = page.getByRole('button', { name: 'Figures over the whole page' });
-  if (await whole.isVisible()) await whole.click();
-  await page.locator('.figure svg[role=img]').first().waitFor();
+  await sheets['survey']?.(page);
+  await figuresOver(page);
 }
 
 async function cellMenu(/** @type {Page} */ page) {
   await openSample(page, 'C13');
   await page.keyboard.press('Shift+F10');
   await page.getByRole('menu').waitFor();
-}
-
-async function handOver(/** @type {Page} */ page) {
-  await openSample(page, 'F13');
-  await command(page, 'Hand-over sheet');
-  await page.locator('dialog .handover').waitFor();
 }
 
 async function walk(/** @type {Page} */ page) {
@@ -125,23 +91,6 @@ async function menu(/** @type {Page} */ page) {
 }
 
 /** Lux added to stops, and more that does not go together. */
-async function remarks(/** @type {Page} */ page) {
-  await openSample(page, 'V40');
-  for (const [at, text] of [
-    ['V40', '=S12+E12'],
-    ['V41', '=K12-B13'],
-  ]) {
-    const name = page.getByRole('textbox', { name: 'Go to an address or a name' });
-    await name.click();
-    await name.fill(/** @type {string} */ (at));
-    await name.press('Enter');
-    await page.keyboard.type(/** @type {string} */ (text));
-    await page.keyboard.press('Enter');
-  }
-  await command(page, 'Remarks on the book');
-  await box(page, 'Remarks');
-}
-
 async function reference(/** @type {Page} */ page) {
   await openSample(page, 'F13');
   await page.keyboard.press('F1');
@@ -153,22 +102,6 @@ async function referenceFunction(/** @type {Page} */ page) {
   await page.getByLabel('Find a function by what you want to know').fill('how far');
   await page.getByRole('option', { name: 'DISTANCEFOR' }).click();
   await page.locator('.reference-page h3.name').waitFor();
-}
-
-async function versions(/** @type {Page} */ page) {
-  await openSample(page, 'F13');
-  await command(page, 'Keep a version');
-  await page
-    .getByRole('textbox', { name: 'Name of the version' })
-    .fill('As rigged on the first day');
-  await page.keyboard.press('Enter');
-  await page.getByText('Kept a version').waitFor();
-  await command(page, 'Versions of this book');
-  await page
-    .getByRole('dialog', { name: 'Versions of this book' })
-    .getByRole('listitem')
-    .first()
-    .waitFor();
 }
 
 async function bin(/** @type {Page} */ page) {
@@ -191,7 +124,7 @@ async function importing(/** @type {Page} */ page) {
   await command(page, 'Import');
   const file = { name: 'Levels.csv', mimeType: 'text/csv', buffer: Buffer.from(levels) };
   await (await asked).setFiles(file);
-  await box(page, 'Import');
+  await page.getByRole('dialog', { name: 'Import' }).waitFor();
   await page.getByRole('button', { name: 'Import', exact: true }).waitFor();
 }
 
@@ -219,10 +152,8 @@ export const screens = {
   start,
   'start-books': startWithBooks,
   sheet: (page) => openSample(page, 'F13'),
-  survey,
-  'signal-ladder': signalLadder,
+  'signal-ladder': inSample(signalLadder),
   'cell-menu': cellMenu,
-  'hand-over': handOver,
   contents,
   slip,
   suggestions,
@@ -233,21 +164,11 @@ export const screens = {
   finder,
   reference,
   'reference-function': referenceFunction,
-  keyboard: dialog('Keyboard', 'Keyboard'),
-  settings: dialog('Settings', 'Settings of the book'),
-  remarks,
-  export: dialog('Export', 'Export'),
   import: importing,
-  versions,
   bin,
-  fixtures: dialog('Fixtures', 'Fixtures'),
-  'add-sheet': dialog('Add a sheet', 'Add a sheet'),
-  'add-figure': dialog('Add a figure', 'Add a figure', 'A13'),
-  names: dialog('Names of the book', 'Names'),
-  'number-format': dialog('How it is written', 'How it is written'),
-  'sheet-properties': dialog('Title, purpose and phase', 'This sheet'),
-  replace: dialog('Find and replace', 'Find and replace'),
-  about: dialog('About Halfstop', 'About Halfstop'),
+  ...Object.fromEntries(
+    Object.entries({ ...dialogs, ...sheets }).map(([name, open]) => [name, inSample(open)]),
+  ),
   'big-sheet': bigSheet,
   'big-contents': bigContents,
 };
