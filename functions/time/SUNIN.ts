@@ -11,7 +11,7 @@ import {
   noEphemeris,
   utcOffset,
 } from './sunParameters.ts';
-import { momentOf } from './wallClock.ts';
+import { aheadAt, momentOf } from './wallClock.ts';
 
 const name = 'SUNIN';
 
@@ -28,11 +28,12 @@ function runUnder(
   bearing: In<'angle'>,
   north: In<'angle'>,
   east: In<'angle'>,
-  offset: In<'duration'>,
+  offset: In<'duration'> | undefined,
   skyline: In<'angle'>,
   sideways: In<'angle'>,
 ): string {
-  const midnight = momentOf(Math.floor(day), offset);
+  // On a day on which the clock is changed, as it stands at noon.
+  const midnight = momentOf(Math.floor(day), aheadAt(sky, Math.floor(day) + 0.5, offset));
   const sight = { bearing, skyline, sideways };
   const found = sunIntervals(sky, midnight, { latitude: north, longitude: east }, sight);
   return found.map(({ from, to }) => `${clock(from)} to ${clock(to)}`).join(' and ') || 'no sun';
