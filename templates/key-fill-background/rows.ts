@@ -122,7 +122,7 @@ export function rowsIn(
       point: { typed: source },
       wanted: { role: 'reading', quantity: 'duv' },
       reading: { role: 'reading', quantity: 'colourTemperature' },
-      fromKey: { typed: `=MIREDSHIFT(${fixed('white')},${of('reading')})` },
+      fromKey: { typed: `=MIREDSHIFT(${fixed('white')},${of('reading')})`, decimals: 0 },
       verdict: {
         typed:
           `=IF(ROUND(${off},0)=0,"as the camera’s white",ROUND(ABS(${off}),0)&" mired too "&IF(${off}>0,"warm","blue"))` +

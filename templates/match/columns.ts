@@ -7,7 +7,7 @@ export const { letterOf, widths, captions, row, captionRow } = columnsOf({
   may: { caption: 'Can be filtered', width: 124 },
   kelvin: { caption: 'Reading', width: 100, numbers: true },
   tint: { caption: 'Tint', width: 100, numbers: true },
-  xTyped: { caption: 'or x', width: 84, numbers: true },
+  xTyped: { caption: 'or x', width: 100, numbers: true },
   yTyped: { caption: 'and y', width: 84, numbers: true },
   level: { caption: 'Level', width: 92, numbers: true },
   x: { caption: 'x', width: 80, numbers: true },

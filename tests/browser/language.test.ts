@@ -222,7 +222,14 @@ const ownTexts = [
   .toSorted((a, b) => b.length - a.length);
 
 /** Verdicts and units stand with the functions and quantities that say them, and not in the catalogue. */
-const verdicts = /agrees|in range|(clips by )?[\d./ ]+ stops?( over| under)?|cd\/m²|\blx\b|\bfc\b/g;
+const verdicts = new RegExp(
+  [
+    String.raw`agrees|in range|clean|too (blue|warm)|(green|magenta) by`,
+    String.raw`(clips by )?\d[\d./\s]*stops?( over| under)?`,
+    String.raw`cd\/m²|\b(lx|fc|fps|ISO|mired)\b`,
+  ].join('|'),
+  'g',
+);
 
 /** What is left of a text once brackets and what the book says itself are taken away. */
 function leftOf(text: string): string {

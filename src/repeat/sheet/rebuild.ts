@@ -11,7 +11,7 @@ import type { PlannedCell, PlannedSheet } from '../../../templates/plan.ts';
 import type { Record, RecordedPoint } from '../../book/records.ts';
 import { columns, type RebuildColumn } from './columns.ts';
 import { lampOf, type Lamp } from './lamps.ts';
-import { typed } from './typed.ts';
+import { short, typed } from './typed.ts';
 
 type Cells = { readonly [address: string]: PlannedCell };
 
@@ -114,7 +114,8 @@ function settings({ camera: then, points }: Record): Cells {
   // Where the key sat against the taking stop is what it should come to again.
   const key = cells[settingAt.exposeKey];
   const sat = points[0]?.fromKey;
-  if (key && sat !== undefined) cells[settingAt.exposeKey] = { ...key, typed: typed(sat, 'stops') };
+  if (key && sat !== undefined)
+    cells[settingAt.exposeKey] = short({ ...key, typed: typed(sat, 'stops') });
   return cells;
 }
 
@@ -163,8 +164,9 @@ function stopsFrom(fromKey: number | undefined): PlannedCell {
 
 function spotCells({ name, reading, fromGrey }: Record['spots'][number], at: number): Cells {
   return {
-    ...rows.spotRow({ point: name, wanted: typed(fromGrey, 'stops') }, at),
+    ...rows.spotRow({ point: name }, at),
     ...columns.row(at, {
+      wanted: stopsFrom(fromGrey),
       then: { typed: typed(reading?.value, 'luminance'), role: 'given', quantity: 'luminance' },
       should: {
         typed: `=IF(ISBLANK(${cell('wanted', at)}),"",LEVELAT(${fixed('grey')},${cell('wanted', at)}+${over}))`,

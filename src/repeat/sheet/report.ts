@@ -4,7 +4,7 @@ import type { PlannedCell, PlannedSheet } from '../../../templates/plan.ts';
 import type { QuantityName } from '../../../functions/quantities/names.ts';
 import { keyOf } from '../../book/fixtures.ts';
 import type { NewRecord } from '../../book/make/records.ts';
-import { typed } from './typed.ts';
+import { short, typed } from './typed.ts';
 
 type Cells = { readonly [address: string]: PlannedCell };
 
@@ -46,11 +46,8 @@ function pairsOf<Item extends { readonly name: string }>(
 
 const part = <Item>(now: Item | undefined) => (now === undefined ? {} : { now });
 
-const read = (value: number | undefined, quantity: QuantityName): PlannedCell => ({
-  typed: typed(value, quantity),
-  role: 'given',
-  quantity,
-});
+const read = (value: number | undefined, quantity: QuantityName): PlannedCell =>
+  short({ typed: typed(value, quantity), role: 'given', quantity });
 
 /**
  * A reference against today, point by point, ratio by ratio, colour by colour. What was read stands
