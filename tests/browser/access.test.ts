@@ -60,9 +60,10 @@ const names = Object.keys(screens).filter(
   (name) => !seenWithSheet.includes(name) && !(name in dialogs) && !(name in sheets),
 );
 
-/** Opened one after another in one book, with all that can stand there, looked at in both themes. */
+/** Opened one after another in one book, with all that can stand there. */
 async function inOneBook(
   all: Readonly<Record<string, (page: Page) => Promise<void>>>,
+  themes: readonly string[],
 ): Promise<string[]> {
   const { page } = await openApp({ reducedMotion: true });
   await openSample(page, 'F13');
@@ -70,7 +71,7 @@ async function inOneBook(
   for (const [name, open] of Object.entries(all)) {
     await page.locator('.sheet-link', { hasText: 'Sail loft' }).first().click();
     await open(page);
-    const faults = await inEachTheme(page, name, ['dark', 'light']);
+    const faults = await inEachTheme(page, name, themes);
     found.push(...faults.map((fault) => `${name}, ${fault}`));
     while ((await page.locator('dialog[open]').count()) > 0) await page.keyboard.press('Escape');
   }
@@ -86,12 +87,13 @@ describe('nothing serious or critical', () => {
 
   it('in any dialog, dark and light', async () => {
     expect(Object.keys(dialogs).length).toBeGreaterThan(18);
-    expect(await inOneBook(dialogs)).toEqual([]);
+    expect(await inOneBook(dialogs, ['dark', 'light'])).toEqual([]);
   });
 
-  it('on any other sheet, dark and light', async () => {
+  // The same styles as the first sheet has in the light: what differs is what stands there.
+  it('on any other sheet, dark', async () => {
     expect(Object.keys(sheets).length).toBeGreaterThan(8);
-    expect(await inOneBook(sheets)).toEqual([]);
+    expect(await inOneBook(sheets, ['dark'])).toEqual([]);
   });
 });
 

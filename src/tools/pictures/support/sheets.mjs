@@ -1,4 +1,4 @@
-import { command, go } from './command.mjs';
+import { command } from './command.mjs';
 
 /** @typedef {import('playwright-core').Page} Page */
 
@@ -21,31 +21,8 @@ export async function figuresOver(/** @type {Page} */ page) {
   await page.locator('.figure svg[role=img]').first().waitFor();
 }
 
-/** Three sources of the loft, as they might be metered. */
-const metered = /** @type {const} */ ([
-  ['A10', 'North window'],
-  ['D10', '6900 K'],
-  ['E10', '0.0020'],
-  ['A11', 'Key panel'],
-  ['D11', '3250 K'],
-  ['E11', '-0.0010'],
-  ['A12', 'Bench tubes'],
-  ['D12', '4100 K'],
-  ['E12', '0.0100'],
-]);
-
-async function match(/** @type {Page} */ page) {
-  await command(page, 'Add a sheet');
-  await page
-    .getByRole('dialog', { name: 'Add a sheet' })
-    .getByRole('button', { name: /^Match/ })
-    .click();
-  await title(page, 'Match');
-  for (const [at, text] of metered) await go(page, at, text);
-}
-
 async function colours(/** @type {Page} */ page) {
-  await match(page);
+  await shown('Match')(page);
   await figuresOver(page);
 }
 
@@ -69,8 +46,8 @@ export const sheets = {
   compare: shown('Compare'),
   choosing: shown('Choosing'),
   hire: shown('Hire'),
+  match: shown('Match'),
+  colours,
   rebuild: fromRecord('Make a rebuild sheet', /^Rebuild of/),
   'match-report': fromRecord('Make a match report', /^Match report/),
-  match,
-  colours,
 };
