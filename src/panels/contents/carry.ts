@@ -64,9 +64,10 @@ export function carry(down: PointerEvent, sheet: SheetEntry, workbook: Workbook)
     event.stopPropagation();
     end();
   };
-  link.addEventListener('pointermove', move, { signal });
-  link.addEventListener('pointerup', up, { signal });
-  link.addEventListener('pointercancel', end, { signal });
+  // A quick hand is over another line before the first of its moves is heard of.
+  addEventListener('pointermove', move, { signal });
+  addEventListener('pointerup', up, { signal });
+  addEventListener('pointercancel', end, { signal });
   addEventListener('keydown', key, { signal, capture: true });
 }
 
