@@ -3,7 +3,7 @@ import { words } from '../../words/words.ts';
 import { pairs } from '../kit/pairs.ts';
 import { shape } from '../kit/shape.ts';
 import { written } from '../kit/written.ts';
-import type { HandOver, HandOverPoint, Listed } from './handover.ts';
+import type { HandOver, HandOverPoint, Listed, Pair } from './handover.ts';
 
 /** The page itself, for the screen and for paper. */
 export function handOverPage(told: HandOver, date: string) {
@@ -15,7 +15,7 @@ export function handOverPage(told: HandOver, date: string) {
       <h2>${place}</h2>
       <p>${date} · ${purpose}</p>
     </header>
-    ${missing(told)} ${part(said.camera, pairs(camera))}
+    ${missing(told)} ${part(said.camera, settings(camera))}
     ${part(said.points, points.length > 0 ? pointTable(points) : nothing)}
     ${part(said.ratios, pairs(ratios))} ${part(said.rig, listed(rig))}
     ${part(said.set.title, listed(set))} ${part(said.colour, listed(colour))}
@@ -32,6 +32,16 @@ export function handOverPage(told: HandOver, date: string) {
     </footer>
     <p class="as-of">${said.fromBook}</p>
   </article>`;
+}
+
+/** Longer than this a text is no setting but a sentence, with a line of its own. */
+const longest = 40;
+
+function settings(camera: readonly Pair[]) {
+  if (camera.length === 0) return nothing;
+  const sentences = camera.filter(({ text }) => text.length > longest);
+  return html`${pairs(camera.filter(({ text }) => text.length <= longest))}
+  ${sentences.map(({ label, text }) => html`<p><b>${label}:</b> ${written(text)}</p>`)}`;
 }
 
 const missing = ({ missing: lost }: HandOver) =>
