@@ -35,9 +35,9 @@ const short = (value) => (value < 10 ? value.toPrecision(2) : Math.round(value).
 function section({ name, rows }) {
   const cells = rows.map((row) => [
     row.what,
-    `${short(row.took)} ms`,
+    `${short(row.took)} ${row.unit ?? 'ms'}`,
     row.against,
-    `${short(row.tookAgainst)} ms`,
+    `${short(row.tookAgainst)} ${row.unit ?? 'ms'}`,
     ratioOf(row).toFixed(2),
     row.atMost === undefined ? '' : `${row.atMost}${holds(row) ? '' : ' (exceeded)'}`,
   ]);

@@ -8,12 +8,14 @@
 export interface Row {
   /** What was done, e.g. `recalculate 50,000 STOPS that share one input`. */
   readonly what: string;
-  /** Milliseconds it took. */
+  /** Milliseconds it took, or what `unit` says. */
   readonly took: number;
   /** What it is held against, e.g. `the engine’s own LOG`. */
   readonly against: string;
-  /** Milliseconds that took. */
+  /** What that took. */
   readonly tookAgainst: number;
+  /** Of both, where it is not milliseconds. */
+  readonly unit?: 'MB';
   /** The ratio above which the bench fails, where one is promised. */
   readonly atMost?: number;
 }
