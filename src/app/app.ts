@@ -25,6 +25,7 @@ import { followUpdates } from './offline/updates.ts';
 import { settingsHere } from './place.ts';
 import { createPrinting } from './print.ts';
 import { repeatActions } from './repeat-actions.ts';
+import { teachActions } from './teach-actions.ts';
 import { createShelf } from './shelf.ts';
 import { hearUnexpected } from './unexpected.ts';
 import { createWorkbook, lookAt } from './workbook.ts';
@@ -155,6 +156,13 @@ export function startApp(root: HTMLElement): void {
       desk: () => desk.value,
       act,
       tell,
+    }),
+    ...teachActions({
+      means,
+      now,
+      desk: () => desk.value,
+      tell,
+      print: (title, pages) => printing.print({ what: 'pages', title, pages }),
     }),
     ...keptActions({ ...shelf, updates, files, now, isBookOpen: () => desk.value !== null }),
   ];

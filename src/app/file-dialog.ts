@@ -19,6 +19,25 @@ export function askForFile(accept: string): Promise<File | undefined> {
   });
 }
 
+/** Asks for several files, or for a folder with all that is in it; none if nothing was chosen. */
+export function askForFiles(folder: boolean): Promise<readonly File[]> {
+  const input = document.createElement('input');
+  input.type = 'file';
+  input.multiple = true;
+  input.webkitdirectory = folder;
+  input.hidden = true;
+  document.body.append(input);
+  return new Promise((resolve) => {
+    const end = (files: readonly File[]) => {
+      input.remove();
+      resolve(files);
+    };
+    input.addEventListener('change', () => end([...(input.files ?? [])]));
+    input.addEventListener('cancel', () => end([]));
+    input.click();
+  });
+}
+
 /** Characters that some file systems refuse. */
 const refusedInNames = /[\\/:*?"<>|\p{Cc}]+/gu;
 

@@ -13,11 +13,17 @@ export interface PrintParts {
   now(): Date;
 }
 
-/** The sheet in view, all sheets, or the page that hands a set-up over. */
+/** The sheet in view, all sheets, the page that hands a set-up over, or pages made elsewhere. */
 export type PrintJob =
   | { readonly what: 'sheet' }
   | { readonly what: 'book' }
-  | { readonly what: 'handOver'; readonly sheet: string };
+  | { readonly what: 'handOver'; readonly sheet: string }
+  /** Pages that were made elsewhere, each laid by its own hand. */
+  | {
+      readonly what: 'pages';
+      readonly title: string;
+      readonly pages: readonly ((host: HTMLElement) => void)[];
+    };
 
 export interface Printing {
   /** Fetches the painter, so that the browser's own print finds it. */
@@ -61,7 +67,16 @@ export function createPrinting({ grid, locale, desk, now }: PrintParts): Printin
       host.append(section);
       return section;
     };
-    if (job.what === 'handOver') {
+    if (job.what === 'pages') {
+      const plan = planPages(settings.page, [], 0);
+      for (const [index, layPage] of job.pages.entries()) {
+        const section = pageOf(index);
+        section.style.width = `${String(plan.room)}px`;
+        layPage(section);
+        shrink(section, plan);
+        rules.push(pageRule(index, plan, job.title, date()));
+      }
+    } else if (job.what === 'handOver') {
       const section = pageOf(0);
       const plan = planPages(settings.page, [], 0);
       section.style.width = `${String(plan.room)}px`;

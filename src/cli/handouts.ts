@@ -11,6 +11,7 @@ import {
   type HandoutFile,
 } from '../teach/handouts.ts';
 import { keyTable, keyText, newClass } from '../teach/key.ts';
+import { newSalt } from '../teach/salt.ts';
 import { exerciseIds, exerciseBook } from '../teach/set/set.ts';
 import { contentOf, countingMeans } from './openfile.ts';
 import { words } from '../words/words.ts';
@@ -50,7 +51,7 @@ async function deliver(
   io: Io,
 ): Promise<readonly HandoutFile[]> {
   try {
-    const klass = newClass(countedFrom(document), exercise, seed, learnersFrom(names), salt());
+    const klass = newClass(countedFrom(document), exercise, seed, learnersFrom(names), newSalt());
     const files: HandoutFile[] = [];
     for (const file of handoutsFor(document, exercise, klass)) {
       await io.writeFile(`${out}/handouts/${file.name}`, file.text);
@@ -64,11 +65,6 @@ async function deliver(
     throw fault;
   }
 }
-
-const salt = (): string =>
-  Array.from(crypto.getRandomValues(new Uint8Array(16)), (byte) =>
-    byte.toString(16).padStart(2, '0'),
-  ).join('');
 
 /** Ids that the book’s exercises do not have. */
 function countedFrom(document: Document) {

@@ -40,6 +40,7 @@ export const verbs = {
   takeOver: 'book.takeOver',
   openFile: 'book.open',
   sample: 'book.sample',
+  exercise: 'teach.open',
   walk: 'walk.start',
   readingsOnly: 'view.readingsOnly',
   keepVersion: 'versions.keep',

@@ -21,6 +21,8 @@ export interface HandoutFile {
   readonly name: string;
   readonly text: string;
   readonly variant: Variant;
+  /** What the sheet shows beside givens and questions, row by row: tables to read from. */
+  readonly beside: readonly (readonly string[])[];
 }
 
 /** A class cannot be handed out to: a sentence that says why. */
@@ -59,7 +61,13 @@ export function* handoutsFor(
       if (!variant.ok) throw new Undeliverable(variant.reason);
       tellsNothing(workings, exercise, content, variant.answers);
       const text = bookFor(teachers, exercise, content, klass, learner, variant);
-      yield { learner, name: freeFile(learner, taken), text, variant };
+      yield {
+        learner,
+        name: freeFile(learner, taken),
+        text,
+        variant,
+        beside: besideOf(workings, exercise, content),
+      };
     }
   } finally {
     workings.close();
@@ -113,6 +121,24 @@ function tellsNothing(
         throw new Undeliverable(words.teach.givesAway(addressAt(spot), index + 1));
     });
   }
+}
+
+/** Cells right of the column of the answers, as they are shown; empty where there are none. */
+function besideOf(
+  workings: Workings,
+  { questions }: Exercise,
+  { id, rows, columns }: SheetContent,
+): readonly (readonly string[])[] {
+  const last = Math.max(...questions.map(({ at }) => columns.indexOf(at.column)));
+  const table = rows.map((_, row) =>
+    columns
+      .slice(last + 1)
+      .map((__, index) => workings.shown({ sheet: id, row, column: last + 1 + index })),
+  );
+  const used = columns.slice(last + 1).map((_, index) => table.some((row) => row[index] !== ''));
+  return table
+    .map((row) => row.filter((_, index) => used[index]))
+    .filter((row) => row.some((cell) => cell !== ''));
 }
 
 function bookFor(

@@ -25,6 +25,8 @@ export interface Workings {
   at(spot: Spot): Pick<Result, 'value' | 'quantity'>;
   /** A text with what its formulas come to, each as people write it. */
   say(texts: readonly string[], formulas: readonly FormulaJson[]): string;
+  /** The same as it is written for people. */
+  shown(spot: Spot): string;
   close(): void;
 }
 
@@ -64,6 +66,11 @@ export function workingsOf(teachers: Document, { sheet, givens }: Exercise): Wor
           return text + (isError(value) ? value.code : said(value, quantity));
         })
         .join(''),
+    shown(spot) {
+      const value = engine.valueOf(spot);
+      if (value === null || isError(value)) return '';
+      return said(value, engine.quantityOf(spot));
+    },
     close: () => engine.dispose(),
   };
 

@@ -8,6 +8,7 @@ import { words } from '../../words/words.ts';
 const sections = [
   ['book.start', 'book.new', 'book.open', 'book.import', 'walk.open'],
   ['repeat.record', 'repeat.records', 'repeat.setOut'],
+  ['teach.open'],
   ['versions.show', 'versions.keep'],
   ['book.saveFile', 'book.export', 'book.print', 'book.printAll', 'book.handOver'],
 ] as const;

@@ -19,6 +19,18 @@ export function addSheet(workbook: Workbook, _shell: Shell): void {
           ${pictureOf('blank')}<b>${words.sheet.blank}</b><span>${words.sheet.blankHelp}</span>
         </button>
       </li>
+      <li>
+        <button
+          class="card"
+          @click=${() => {
+            close();
+            workbook.run(verbs.exercise);
+          }}
+        >
+          ${pictureOf('blank')}<b>${words.sheet.exercise}</b
+          ><span>${words.sheet.exerciseHelp}</span>
+        </button>
+      </li>
       ${workbook.start.value.templates.map(
         (one) =>
           html`<li>

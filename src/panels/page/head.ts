@@ -25,7 +25,7 @@ export function head(workbook: Workbook, shell: Shell) {
       ${agreement ? summary(agreement) : ''} ${strip(points, workbook)}
       ${isHeld ? toleranceMenu(workbook) : ''}
     </div>
-    ${walkButton(workbook, shell)}
+    ${walkButton(workbook, shell)} ${exerciseButton(workbook)}
   `;
 }
 
@@ -51,6 +51,14 @@ function walkButton(workbook: Workbook, shell: Shell) {
       </button>`
     : '';
 }
+
+/** Only where there is something to answer. */
+const exerciseButton = (workbook: Workbook) =>
+  workbook.foot.value.roles.includes('answer')
+    ? html`<button class="button lit" @click=${() => workbook.run(verbs.exercise)}>
+        ${words.page.exercise}
+      </button>`
+    : '';
 
 /** "5 of 7 points agree" is what one looks for; how the rest stands comes after it. */
 function summary(agreement: string) {

@@ -27,6 +27,7 @@ export const page = {
   numbers: 'numbers',
   ofKinds: (count: string) => `${count}, of different kinds`,
   describe: 'Title, purpose, phase',
+  exercise: 'Exercise',
   walk: 'Walk',
   verdicts: 'Verdicts, in the sheet’s order',
   tolerance: 'Tolerance of this sheet',

@@ -12,5 +12,7 @@ export const sheet = {
   keep: 'Keep',
   add: 'Add a sheet',
   blank: 'Blank sheet',
+  exercise: 'An exercise',
+  exerciseHelp: 'Twelve of ours, from stops to spectra, or ask on a sheet of your own.',
   blankHelp: 'Rows and columns, and nothing in them.',
 } as const;

@@ -1,0 +1,116 @@
+import { describe, expect, it } from 'vitest';
+import { exerciseOn, exercisesOf } from '../../../src/book/exercises.ts';
+import { readBook } from '../../../src/book/form/read.ts';
+import { writeBook } from '../../../src/book/form/write.ts';
+import { insertLines } from '../../../src/book/make/lines.ts';
+import { removeSheet } from '../../../src/book/make/sheets.ts';
+import { removeExercise, setExercise } from '../../../src/teach/author.ts';
+import { placeExercise } from '../../../src/teach/place.ts';
+import { plannedFrom } from '../../../src/teach/planned.ts';
+import type { PlannedExercise } from '../../../src/teach/plan.ts';
+import { exerciseIds } from '../../../src/teach/set/set.ts';
+import { variantOf } from '../../../src/teach/variant.ts';
+import { workingsOf } from '../../../src/teach/workings.ts';
+import { openBook } from '../engine/support/openBook.ts';
+
+const asked: PlannedExercise = {
+  ...{ level: 1, onTheSpot: true, closeEarns: 0.5, conditions: ['=B1>B2'] },
+  givens: [
+    { at: 'B1', draw: 'f/4; f/5.6; f/8' },
+    { at: 'B2', draw: 'f/2; f/2.8' },
+  ],
+  questions: [
+    {
+      ...{ at: 'B4', text: 'How many stops?', tolerance: '1/6 stop', points: 2 },
+      ...{ expected: '=FSTOPS(B1,B2)', solution: 'From {B2} to {B1}: {FSTOPS(B1,B2)}.' },
+      mistakes: [{ kind: 'wrongSign', formula: '=FSTOPS(B2,B1)' }],
+    },
+  ],
+};
+
+function sheet() {
+  const opened = openBook({ Stops: [['Key', 'f/5.6'], ['Fill', 'f/2.8'], [], ['Stops', '3']] });
+  const { document } = opened;
+  const id = document.sheets[0]?.id ?? '';
+  return { ...opened, document, id };
+}
+
+describe('an exercise on a sheet of one’s own', () => {
+  it('is kept with the book, follows its cells, and is taken back by one undo', () => {
+    const { book, document, id, must, means } = sheet();
+    must(setExercise(document, means, id, asked));
+    const read = readBook(writeBook(document));
+    if (!read.ok) throw new Error(read.reason);
+    expect(exercisesOf(read.document)).toEqual(exercisesOf(document));
+    must(insertLines(document, means, id, 'rows', 0, 1));
+    const exercise = exerciseOn(document, id);
+    if (!exercise) throw new Error('There is none.');
+    const planned = plannedFrom(document, exercise);
+    expect(planned.questions[0]).toMatchObject({
+      at: 'B5',
+      expected: '=FSTOPS(B2,B3)',
+      solution: 'From {B3} to {B2}: {FSTOPS(B2,B3)}.',
+    });
+    book.undo();
+    book.undo();
+    expect(exercisesOf(document)).toEqual([]);
+  });
+
+  it('is asked again as its author wrote it', () => {
+    const { document, id, must, means } = sheet();
+    must(setExercise(document, means, id, asked));
+    const [first] = exercisesOf(document);
+    if (!first) throw new Error('There is none.');
+    must(setExercise(document, means, id, plannedFrom(document, first)));
+    expect(exercisesOf(document)).toEqual([first]);
+    must(removeExercise(document, id));
+    expect(exercisesOf(document)).toEqual([]);
+    expect(removeExercise(document, id)).toMatchObject({ ok: false });
+  });
+
+  const [question] = asked.questions;
+  it.each([
+    [{ givens: [{ at: 'Q', draw: '1' }] }, '“Q” is no cell.'],
+    [{ givens: [{ at: 'B1', draw: '' }] }, 'says nothing to draw from'],
+    [{ givens: [{ at: 'B1', draw: 'f/8 to f/2, step f/1' }] }, 'says nothing to draw from'],
+    [{ givens: [{ at: 'B4', draw: '1; 2' }] }, 'B4 is named twice.'],
+    [{ conditions: ['=B1>'] }, '=B1>: '],
+    [{ questions: [] }, 'asks at least one question'],
+    [{ questions: [{ ...question!, text: ' ' }] }, 'has no text'],
+    [{ questions: [{ ...question!, points: Number.NaN }] }, 'wants points'],
+  ] as const)('%j is refused with a reason', (part, reason) => {
+    const { document, id, means } = sheet();
+    const made = setExercise(document, means, id, { ...asked, ...part });
+    expect(made.ok ? '' : made.reason).toContain(reason);
+  });
+
+  it('says when no numbers will do', () => {
+    const { document, id, must, means } = sheet();
+    must(setExercise(document, means, id, { ...asked, conditions: ['=B1<B2'] }));
+    const [exercise] = exercisesOf(document);
+    if (!exercise) throw new Error('There is none.');
+    const workings = workingsOf(document, exercise);
+    const drawn = variantOf(exercise, workings, '1', 'Anyone');
+    expect(drawn.ok ? '' : drawn.reason).toBe(
+      'No numbers were found that will do, in 400 draws. Condition 1 is not met.',
+    );
+  });
+});
+
+describe('a sheet of ours', () => {
+  it.each(exerciseIds)('%s comes into a book with what is asked on it, and goes with it', (id) => {
+    const { book, document, means, must } = sheet();
+    const placed = placeExercise(document, means, id);
+    must(placed);
+    const own = placed.ok ? placed.sheet : '';
+    const exercise = exerciseOn(document, own);
+    if (!exercise) throw new Error('There is none.');
+    const workings = workingsOf(document, exercise);
+    expect(variantOf(exercise, workings, '1', 'Anyone').ok).toBe(true);
+    workings.close();
+    must(removeSheet(document, own));
+    expect(exercisesOf(document)).toEqual([]);
+    book.undo();
+    expect(exerciseOn(document, own)).toEqual(exercise);
+  });
+});
