@@ -5,7 +5,8 @@ import {
   type Exercise,
   type Handout,
 } from '../book/exercises.ts';
-import { cellAt, quantityAt, spotOf, type Spot } from '../book/look.ts';
+import { cellAt, quantityAt, spotOf, typedText, type Spot } from '../book/look.ts';
+import { enter } from '../book/make/enter.ts';
 import { writingSettings } from '../book/settings.ts';
 import type { Document, Means, Place } from '../book/types.ts';
 import type { Outcome } from '../commands/command.ts';
@@ -24,7 +25,7 @@ import {
   Undeliverable,
   type HandoutFile,
 } from '../teach/handouts.ts';
-import { keepClass, keyTable, keyText, newClass } from '../teach/key.ts';
+import { keepClass, keyText, newClass } from '../teach/key.ts';
 import { classesIn, marking, type MarkedClass } from '../teach/mark.ts';
 import { placeExercise } from '../teach/place.ts';
 import { plannedFrom } from '../teach/planned.ts';
@@ -123,17 +124,19 @@ export function teach({ means, now, tell, print }: TeachHands, desk: Desk): void
         const alike = alikeNeighbours(files).map(({ one, other }) => words.teach.alike(one, other));
         const title = taughtOf(book.document, exercise).title;
         const zip = zipOf(
-          [
-            ...files.map(({ name, text }) => ({ path: `handouts/${name}`, text })),
-            { path: 'key/KEY.json', text: keyText(book.document, klass) },
-            { path: 'key/answers.csv', text: keyTable(book.document, files) },
-          ],
+          files.map(({ name, text }) => ({ path: name, text })),
           now(),
         );
         saveFile(title, 'zip', 'application/zip', zip);
         tell(carryOut(desk, keepClass(book.document, klass), words.teach.handedOut(files.length)));
         return alike.length > 0 ? alike.join(' ') : undefined;
       }),
+    saveKey(id) {
+      const found = classNamed(id);
+      if (!found) return words.teach.notHandedOut;
+      saveText('KEY', 'json', 'application/json', keyText(book.document, found.klass));
+      return undefined;
+    },
     print: (what, id) =>
       trying(async () => {
         const found = classNamed(id);
@@ -263,7 +266,7 @@ function labelOf(document: Document, place: Place): string {
 }
 
 /** The learner’s screen beside the sheet: it knows nothing but what the hand-out holds. */
-export function answer({ tell }: TeachHands, desk: Desk, { sheet, learner }: Handout): void {
+export function answer({ means, tell }: TeachHands, desk: Desk, { sheet, learner }: Handout): void {
   const { book, session } = desk;
   /** What was said of an answer holds until it is another one. */
   const said = signal<ReadonlyMap<string, Pick<Answering, 'says' | 'state' | 'answer'>>>(new Map());
@@ -286,6 +289,7 @@ export function answer({ tell }: TeachHands, desk: Desk, { sheet, learner }: Han
       return {
         ...{ id, text, hint },
         points: words.teach.worth(points),
+        typed: typedText(book.document, { sheet, ...at }),
         tries: tries > 0 ? words.teach.tried(tries) : '',
         checks: check !== undefined,
         ...(told?.answer === answered ? told : { says: '', state: undefined, answer: answered }),
@@ -301,6 +305,17 @@ export function answer({ tell }: TeachHands, desk: Desk, { sheet, learner }: Han
       if (!spot) return;
       session.show(sheet);
       session.select(focusOn(spot.row, spot.column));
+    },
+    type(id, text) {
+      const place = placeOf(id);
+      const spot = place && spotOf(book.document, place);
+      if (!spot) return;
+      const entered = enter(book.document, means, [{ ...spot, text: text.trim() }]);
+      const outcome = carryOut(desk, entered);
+      if (outcome.ok) return;
+      said.value = new Map(said.value).set(id, {
+        ...{ says: outcome.reason, state: 'notYet', answer: textAt(spot) },
+      });
     },
     check(id) {
       const handout = current();

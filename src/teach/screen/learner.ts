@@ -1,4 +1,5 @@
 import { html } from 'lit-html';
+import { live } from 'lit-html/directives/live.js';
 import { openDialogBox } from '../../panels/kit/dialog.ts';
 import { words } from '../../words/words.ts';
 import type { Answering, LearnerSeam } from './seam.ts';
@@ -23,18 +24,24 @@ export function learnerDialog(seam: LearnerSeam): void {
 }
 
 function asked(seam: LearnerSeam, one: Answering) {
-  const { id, text, points, answer, tries, hint, checks, says, state } = one;
+  const { id, text, points, typed, answer, tries, hint, checks, says, state } = one;
   return html`<li class=${state ?? ''}>
     <p>
       <button class="link" @click=${() => seam.jump(id)}>${text}</button>
       <small>${points}</small>
     </p>
-    <p>
-      ${words.teach.yourAnswer} <b>${answer || words.teach.noneYet}</b>
-      ${tries === '' ? '' : html`<small>${tries}</small>`}
-    </p>
+    <label class="field"
+      ><span>${words.teach.yourAnswer} ${answer === typed ? '' : answer}</span>
+      <input
+        class="input"
+        autocomplete="off"
+        .value=${live(typed)}
+        @change=${(event: Event) => seam.type(id, (event.currentTarget as HTMLInputElement).value)}
+      />
+    </label>
     <p class="said" role="status">${says}</p>
     <div class="verbs">
+      ${tries === '' ? '' : html`<small>${tries}</small>`}
       ${
         checks
           ? html`<button

@@ -7,6 +7,7 @@ import { filesTable, wrongGroups } from '../report.ts';
 export function marksView(marked: MarkedClass) {
   const { exercise, learners, most } = marked;
   const said = words.teach;
+  const groups = wrongGroups(marked);
   const [fileCaptions = [], ...files] = filesTable(marked);
   return html`<div class="marks">
     ${table(
@@ -20,16 +21,20 @@ export function marksView(marked: MarkedClass) {
       ]),
       said.marks,
     )}
-    ${table(
-      [said.question, said.likely, said.typed, said.learners],
-      wrongGroups(marked).map(({ question, mistake, typed, learners: who }) => [
-        String(question + 1),
-        mistake ?? said.unknown,
-        typed,
-        who.join(', '),
-      ]),
-      said.wrongAnswers,
-    )}
+    ${
+      groups.length > 0
+        ? table(
+            [said.question, said.likely, said.typed, said.learners],
+            groups.map(({ question, mistake, typed, learners: who }) => [
+              String(question + 1),
+              mistake ?? said.unknown,
+              typed,
+              who.join(', '),
+            ]),
+            said.wrongAnswers,
+          )
+        : ''
+    }
     ${table(
       fileCaptions.map(String),
       files.map((row) => row.map(String)),

@@ -90,7 +90,7 @@ export const feedbackPage = (
         html`<section>
           <h3>${text}</h3>
           <p>
-            ${words.teach.yourAnswer} <b>${typed || words.teach.noneYet}</b> · ${verdict} · ${own}
+            ${words.teach.yourAnswer}: <b>${typed || words.teach.noneYet}</b> · ${verdict} · ${own}
           </p>
           <p>${words.teach.expected}: <b>${expected}</b>. ${solution ?? ''}</p>
         </section>`,

@@ -34,6 +34,8 @@ export interface TeacherSeam {
   add(id: string): string | undefined;
   handOut(names: string, seed: string): Promise<string | undefined>;
   /** Prints one page a learner, or the answers apart from them. */
+  /** Saves the key of a class as a file, apart from what learners get. */
+  saveKey(klass: string): string | undefined;
   print(what: 'handouts' | 'key' | 'feedback', klass: string): Promise<string | undefined>;
   mark(klass: string, files: readonly ReturnedFile[]): Promise<string | undefined>;
   save(as: 'csv' | 'xlsx'): Promise<void>;
@@ -49,6 +51,9 @@ export interface Answering {
   readonly id: string;
   readonly text: string;
   readonly points: string;
+  /** As it was typed. */
+  readonly typed: string;
+  /** What that comes to. */
   readonly answer: string;
   readonly tries: string;
   readonly hint: string | undefined;
@@ -61,6 +66,8 @@ export interface Answering {
 export interface LearnerSeam {
   readonly learner: string;
   readonly questions: ReadonlySignal<readonly Answering[]>;
+  /** Puts an answer into its cell, written in any way; a reason where it cannot be read. */
+  type(id: string, text: string): void;
   check(id: string): void;
   jump(id: string): void;
 }

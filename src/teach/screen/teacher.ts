@@ -111,6 +111,9 @@ function handingOut(seam: TeacherSeam, taught: Taught, say: (reason?: string) =>
       ({ id, seed, count }) =>
         html`<div class="verbs">
           <span>${words.teach.classOf(seed, count)}</span>
+          <button class="button" @click=${() => say(seam.saveKey(id))}>
+            ${words.teach.saveKey}
+          </button>
           ${(['handouts', 'key'] as const).map(
             (what) =>
               html`<button class="button" @click=${() => void seam.print(what, id).then(say)}>
