@@ -15,11 +15,11 @@ export function teachActions(hands: TeachHands): readonly Action[] {
       search: ['exercise', 'teach', 'class', 'hand out', 'mark', 'question', 'homework', 'answer'],
       unavailable,
       run: withDesk(async (desk) => {
-        const { answer, teach } = await import('./teaching.ts');
         const { document } = desk.book;
         const handout = handoutOn(document, desk.session.state.sheet);
-        if (handout && exercisesOf(document).length === 0) answer(hands, desk, handout);
-        else teach(hands, desk);
+        if (handout && exercisesOf(document).length === 0)
+          (await import('./answering.ts')).answer(hands, desk, handout);
+        else (await import('./teaching.ts')).teach(hands, desk);
         return { ok: true };
       }),
     },

@@ -1,12 +1,5 @@
-import {
-  classesOf,
-  exerciseOn,
-  handoutOn,
-  type Exercise,
-  type Handout,
-} from '../book/exercises.ts';
-import { cellAt, quantityAt, spotOf, typedText, type Spot } from '../book/look.ts';
-import { enter } from '../book/make/enter.ts';
+import { classesOf, exerciseOn, type Exercise } from '../book/exercises.ts';
+import { cellAt, quantityAt } from '../book/look.ts';
 import { writingSettings } from '../book/settings.ts';
 import type { Document, Means, Place } from '../book/types.ts';
 import type { Outcome } from '../commands/command.ts';
@@ -16,7 +9,6 @@ import { zipOf } from '../files/zip.ts';
 import { writeForPeople } from '../../functions/quantities/write.ts';
 import { computed, signal } from '../panels/kit/signals.ts';
 import { setExercise } from '../teach/author.ts';
-import { checked } from '../teach/check.ts';
 import { namesIn } from '../teach/class-list.ts';
 import {
   alikeNeighbours,
@@ -33,17 +25,13 @@ import type { PlannedExercise } from '../teach/plan.ts';
 import { csvOf, feedbackFor, marksTable, plainMarks } from '../teach/report.ts';
 import { newSalt } from '../teach/salt.ts';
 import { returnedFrom } from '../teach/screen/dropped.ts';
-import { learnerDialog } from '../teach/screen/learner.ts';
 import { feedbackPage, handoutPage, keyPage, type LayPage } from '../teach/screen/pages.ts';
-import type { Answering, Taught } from '../teach/screen/seam.ts';
+import type { Taught } from '../teach/screen/seam.ts';
 import { teacherDialog } from '../teach/screen/teacher.ts';
 import { exerciseSet } from '../teach/set/set.ts';
 import { words } from '../words/words.ts';
 import type { Desk } from './desk.ts';
 import { askForFiles, saveFile, saveText } from './file-dialog.ts';
-import { lookAt } from './workbook.ts';
-import { showCell } from '../panels/views/show.ts';
-import { at as focusOn } from '../session/session.ts';
 
 export interface TeachHands {
   readonly means: Means;
@@ -263,90 +251,4 @@ function labelOf(document: Document, place: Place): string {
   const content =
     column === undefined ? undefined : cellAt(document, { ...place, column })?.content;
   return content?.kind === 'text' ? content.text : '';
-}
-
-/** The learner’s screen beside the sheet: it knows nothing but what the hand-out holds. */
-export function answer({ means, tell }: TeachHands, desk: Desk, { sheet, learner }: Handout): void {
-  const { book, session } = desk;
-  /** What was said of an answer holds until it is another one. */
-  const said = signal<ReadonlyMap<string, Pick<Answering, 'says' | 'state' | 'answer'>>>(new Map());
-  const current = () => handoutOn(book.document, sheet);
-  const placeOf = (id: string): Place | undefined => {
-    const at = current()?.questions.find((one) => one.id === id)?.at;
-    return at && { sheet, ...at };
-  };
-  const textAt = (spot: Spot): string => {
-    const { text, unit } = showCell(lookAt(desk), spot);
-    return unit === undefined ? text : `${text} ${unit}`;
-  };
-  const questions = computed((): readonly Answering[] => {
-    void desk.changed.value;
-    return (current()?.questions ?? []).map(({ id, at, text, points, hint, check }) => {
-      const spot = spotOf(book.document, { sheet, ...at });
-      const tries = current()?.tries[id] ?? 0;
-      const answered = spot ? textAt(spot) : '';
-      const told = said.value.get(id);
-      return {
-        ...{ id, text, hint },
-        points: words.teach.worth(points),
-        typed: typedText(book.document, { sheet, ...at }),
-        tries: tries > 0 ? words.teach.tried(tries) : '',
-        checks: check !== undefined,
-        ...(told?.answer === answered ? told : { says: '', state: undefined, answer: answered }),
-      };
-    });
-  });
-  learnerDialog({
-    learner,
-    questions,
-    jump(id) {
-      const place = placeOf(id);
-      const spot = place && spotOf(book.document, place);
-      if (!spot) return;
-      session.show(sheet);
-      session.select(focusOn(spot.row, spot.column));
-    },
-    type(id, text) {
-      const place = placeOf(id);
-      const spot = place && spotOf(book.document, place);
-      if (!spot) return;
-      const entered = enter(book.document, means, [{ ...spot, text: text.trim() }]);
-      const outcome = carryOut(desk, entered);
-      if (outcome.ok) return;
-      said.value = new Map(said.value).set(id, {
-        ...{ says: outcome.reason, state: 'notYet', answer: textAt(spot) },
-      });
-    },
-    check(id) {
-      const handout = current();
-      const question = handout?.questions.find((one) => one.id === id);
-      const place = placeOf(id);
-      const spot = place && spotOf(book.document, place);
-      if (!handout || !question?.check || !spot) return;
-      const tellOf = (what: Pick<Answering, 'says' | 'state'>) =>
-        (said.value = new Map(said.value).set(id, { ...what, answer: textAt(spot) }));
-      const value = desk.engine.valueOf(spot);
-      if (typeof value !== 'number') {
-        tellOf({ says: words.teach.typeFirst, state: 'blank' });
-        return;
-      }
-      const { state, off } = checked(question.check, question.quantity, value);
-      const says =
-        state === 'close' && off !== undefined
-          ? words.teach.closeNow(off)
-          : words.teach.checkStates[state];
-      tellOf({ says, state });
-      const tries = { ...handout.tries, [id]: (handout.tries[id] ?? 0) + 1 };
-      const item = { ...handout, tries };
-      tell(
-        carryOut(desk, {
-          ok: true,
-          transaction: {
-            label: words.teach.checkOne(question.text),
-            steps: [{ kind: 'setShelf', shelf: 'exercises', items: [{ id: item.id, item }] }],
-          },
-        }),
-      );
-    },
-  });
 }
