@@ -1,3 +1,4 @@
+import { addressBook, startFrom } from './address-book.ts';
 import { createBook } from '../book/book.ts';
 import { newDocument } from '../book/newdocument.ts';
 import { copyOf } from '../book/content.ts';
@@ -6,7 +7,7 @@ import { figuresOn } from '../book/figures.ts';
 import { readBook } from '../book/form/read.ts';
 import { photosOn } from '../book/form/photos.ts';
 import { figuresFor } from '../book/make/figures.ts';
-import type { Document } from '../book/types.ts';
+import type { Book, Document } from '../book/types.ts';
 import { paste, take } from '../commands/clipboard.ts';
 import type { Outcome } from '../commands/command.ts';
 import type { Screen, Theme } from '../panels/screen.ts';
@@ -17,6 +18,7 @@ import { askForFile } from './file-dialog.ts';
 import type { FileDoor } from './file-door.ts';
 import { settingsHere } from './place.ts';
 import type { PrintJob } from './print.ts';
+import type { Shelf } from './shelf.ts';
 import type { Versions } from './versions.ts';
 import { sample, templateText } from './templates.ts';
 import { withOpenBook } from './with-desk.ts';
@@ -31,6 +33,7 @@ export interface AppHands extends FigureHands {
   newId(): string;
   /** Puts a new book on the desk and keeps it. */
   begin(document: Document): Promise<Outcome>;
+  readonly ownAddresses: Shelf['ownAddresses'];
   open(id: string): Promise<Outcome>;
   remove(id: string): Promise<Outcome>;
   saveRaw(id: string): Promise<Outcome>;
@@ -155,7 +158,17 @@ function bookActions(
     // As its planner would set it: paper, mains and units of where they work.
     const book = createBook(read.document);
     book.run({ label: words.app.newBook, steps: [{ kind: 'setSettings', settings }] });
-    return hands.begin(book.document);
+    return id === addressBook ? hands.begin(book.document) : beginFromOwn(book);
+  };
+  /** With what the planner’s own address book has. */
+  const beginFromOwn = async (book: Book): Promise<Outcome> => {
+    const own = await hands.ownAddresses();
+    const came = own && startFrom(book, own.document, hands);
+    const outcome = await hands.begin(book.document);
+    const say = came === undefined ? undefined : words.app.fromAddresses(came);
+    return outcome.ok && outcome.say === undefined && say !== undefined
+      ? { ok: true, say }
+      : outcome;
   };
   const templateOf = (args: unknown) => (args as { template: string | null }).template;
   return [
@@ -190,7 +203,19 @@ function bookActions(
       async run(args) {
         const template = args === undefined ? null : templateOf(args);
         if (template !== null) return fromTemplate(template);
-        return hands.begin(newDocument(hands, { title: words.app.untitledBook, settings }));
+        return beginFromOwn(
+          createBook(newDocument(hands, { title: words.app.untitledBook, settings })),
+        );
+      },
+    },
+    {
+      id: 'book.addresses',
+      name: words.app.addresses,
+      group: 'book',
+      search: ['own kit', 'fixtures', 'meters', 'cameras', 'kits', 'inventory', 'equipment'],
+      async run() {
+        const own = await hands.ownAddresses();
+        return own ? hands.open(own.id) : fromTemplate(addressBook);
       },
     },
     {

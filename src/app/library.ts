@@ -44,6 +44,8 @@ export interface Library {
   /** Titles of books that lay here and are gone though nobody removed them. */
   missing(): Promise<readonly string[]>;
   forgetMissing(): Promise<void>;
+  /** What is kept of the book that goes by this title and was changed last. */
+  titled(title: string): Promise<{ readonly id: string; readonly document: Document } | undefined>;
   /** Puts a book in the bin. */
   bin(id: string): Promise<void>;
   takeOut(id: string): Promise<void>;
@@ -150,6 +152,13 @@ export function openLibrary(means: LibraryMeans): Library {
       const opened = await begin({ snapshot, journal: [] }, createBook(document));
       await opened.photos.takeIn(photosWith(document));
       return opened;
+    },
+    async titled(title) {
+      const all = await store.list();
+      const id = all.find((book) => book.binned === undefined && book.title === title)?.id;
+      const pages = id === undefined ? undefined : await store.read(id);
+      const read = pages && readPages(pages);
+      return id !== undefined && read?.ok ? { id, document: read.book.document } : undefined;
     },
     bin: (id) => alone(id, () => store.bin(id, means.now().toISOString())),
     takeOut: (id) => store.bin(id, null),

@@ -9,6 +9,7 @@ import type { Outcome } from '../commands/command.ts';
 import { carryOut } from '../commands/doing.ts';
 import { signal } from '../panels/kit/signals.ts';
 import type { Workbook } from '../panels/workbook.ts';
+import { logSetUp } from '../repeat/log.ts';
 import { recordOf } from '../repeat/record.ts';
 import { makeSheet } from '../repeat/sheet/make.ts';
 import { rebuildSheet } from '../repeat/sheet/rebuild.ts';
@@ -45,6 +46,18 @@ export function repeatActions(hands: RepeatHands): readonly Action[] {
       search: ['freeze', 'keep the light', 'continuity', 'repeat', 'snapshot'],
       unavailable,
       run: withDesk((desk, told) => record(hands, desk, (told ?? {}) as Told)),
+    },
+    {
+      id: 'repeat.log',
+      name: words.log.log,
+      group: 'book',
+      search: ['continuity', 'scene', 'set-up log', 'report', 'note down', 'keep the light'],
+      unavailable,
+      run: withDesk((desk) => {
+        const { sheet } = desk.session.state;
+        const made = logSetUp(lookAt(desk), hands.means, sheet, wallClock(hands.now()));
+        return carryOut(desk, made, 'says' in made ? made.says : undefined);
+      }),
     },
     {
       id: 'repeat.records',

@@ -6,7 +6,7 @@ import type { SaveState } from '../storage/autosave.ts';
 import { problem } from '../storage/problems.ts';
 import type { KeptBook } from '../storage/kept.ts';
 import { saveText } from './file-dialog.ts';
-import { binDays, openLibrary, type OpenedBook, type Opening } from './library.ts';
+import { binDays, openLibrary, type Library, type OpenedBook, type Opening } from './library.ts';
 import { clockWritten, sizeWritten, whenWritten } from './place.ts';
 import { createTabs } from './tabs.ts';
 import { isThere, templates } from './templates.ts';
@@ -45,6 +45,8 @@ export interface Shelf {
   /** Writes what is not kept yet of the open book; false if that cannot be. */
   keepWork(): Promise<boolean>;
   readonly versions: Versions;
+  /** The kept book that new ones start from. */
+  ownAddresses(): ReturnType<Library['titled']>;
   /** The open book’s. */
   openId(): string | undefined;
   /** Reads the list anew. */
@@ -189,6 +191,7 @@ export function createShelf({ locale, now, newId, lay, finish, tell }: ShelfMean
         for (const { id } of start.value.bin) await library.remove(id);
       }),
     forgetMissing: () => changing(() => library.forgetMissing()),
+    ownAddresses: () => library.titled(words.templates.addressBook).catch(() => undefined),
     openId: () => open?.id,
     versions: createVersions({ locale, now, library, opened: () => open, begin }),
     list,

@@ -34,6 +34,11 @@ export const templates: readonly TemplateEntry[] = [
     purpose: words.templates.sunHelp,
   },
   {
+    id: 'running-order',
+    title: words.templates.running,
+    purpose: words.templates.runningHelp,
+  },
+  {
     id: 'fixtures-and-distances',
     title: words.templates.distances,
     purpose: words.templates.distancesHelp,
@@ -87,6 +92,26 @@ export const templates: readonly TemplateEntry[] = [
     id: 'hire',
     title: words.templates.hire,
     purpose: words.templates.hireHelp,
+  },
+  {
+    id: 'address-book',
+    title: words.templates.addressBook,
+    purpose: words.templates.addressBookHelp,
+  },
+  {
+    id: 'package',
+    title: words.templates.package,
+    purpose: words.templates.packageHelp,
+  },
+  {
+    id: 'set-up-log',
+    title: words.templates.log,
+    purpose: words.templates.logHelp,
+  },
+  {
+    id: 'strike',
+    title: words.templates.strike,
+    purpose: words.templates.strikeHelp,
   },
 ];
 

@@ -42,6 +42,7 @@ import { print } from './english/print.ts';
 import { quantity } from './english/quantity.ts';
 import { reference } from './english/reference.ts';
 import { remarks } from './english/remarks.ts';
+import { log } from './english/log.ts';
 import { repeat } from './english/repeat.ts';
 import { set } from './english/set.ts';
 import { settings } from './english/settings.ts';
@@ -106,6 +107,7 @@ export const english = {
   quantity,
   reference,
   remarks,
+  log,
   repeat,
   set,
   settings,

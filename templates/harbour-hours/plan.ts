@@ -11,6 +11,7 @@ import { recceSheet } from '../recce/plan.ts';
 import { sunSheet } from '../sun/plan.ts';
 import { dimmingSheet } from '../tungsten-dimming/plan.ts';
 import { shelve, shelveSpectra } from '../shelve.ts';
+import { daysSheets } from './days.ts';
 import { matchInLoft } from './match.ts';
 import { orderSheets } from './order.ts';
 import { rigSheets } from './rig.ts';
@@ -91,6 +92,7 @@ const sheets = [
   matchInLoft,
   ...rigSheets,
   ...orderSheets,
+  ...daysSheets,
 ];
 
 /** The sample book: both places planned, and the walks of both taken in as they were written. */

@@ -7,7 +7,7 @@ import { words } from '../../words/words.ts';
 /** Commands on the book as a whole, then what helps. */
 const sections = [
   ['book.start', 'book.new', 'book.open', 'book.import', 'walk.open'],
-  ['repeat.record', 'repeat.records', 'repeat.setOut'],
+  ['repeat.record', 'repeat.log', 'repeat.records', 'repeat.setOut', 'book.addresses'],
   ['teach.open'],
   ['versions.show', 'versions.keep'],
   ['book.saveFile', 'book.export', 'book.print', 'book.printAll', 'book.handOver'],

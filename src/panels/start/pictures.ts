@@ -117,6 +117,39 @@ const drawings: Readonly<Record<string, unknown>> = {
     <circle class="ink paper" cx="150" cy="34" r="18" /><path class="litline" d="M150 34l9-11" />
     <path class="soft" d="M150 16v5M150 47v5M132 34h5M163 34h5" />
     <path class="ink" d="M54 80h34M54 76v8M88 76v8" />`,
+  // Three set-ups on a line of hours; two of them share their lights.
+  'running-order': svg`
+    <path class="ink" d="M24 100h152M24 96v8M74 96v8M124 96v8M176 96v8" />
+    <path class="ink paper" d="M28 22h42v56H28zM78 22h42v56H78zM128 22h44v56h-44z" />
+    <circle class="lit" cx="40" cy="36" r="5" /><circle class="lit" cx="58" cy="60" r="5" />
+    <circle class="lit" cx="90" cy="36" r="5" /><circle class="lit" cx="108" cy="60" r="5" />
+    <circle class="ink paper" cx="142" cy="58" r="5" /><circle class="lit" cx="160" cy="38" r="5" />
+    <path class="litline" d="M50 88h48" /><path class="soft" stroke-dasharray="2 4" d="M100 88h48" />`,
+  // A book with a tab for each kind of thing, and a lamp on its page.
+  'address-book': svg`
+    <path class="ink paper" d="M44 14h104v94H44z" /><path class="ink" d="M58 14v94" />
+    <path class="lit" d="M148 24h14v16h-14z" /><path class="ink paper" d="M148 46h14v16h-14zM148 68h14v16h-14z" />
+    <path class="glow" d="M92 30l34-8v28l-34-8z" /><path class="ink paper" d="M74 27h18v18H74z" />
+    <path class="soft" d="M70 62h66M70 76h66M70 90h44" />`,
+  // A van with its cases, and the list that they are ticked off.
+  package: svg`
+    <path class="ink paper" d="M24 42h84v50H24z" /><path class="ink" d="M108 56h24l14 18v18h-38" />
+    <path class="glow" d="M32 50h32v36H32z" /><path class="soft" d="M70 50h30v17H70zM70 71h30v15H70z" />
+    <circle class="ink paper" cx="48" cy="96" r="9" /><circle class="ink paper" cx="122" cy="96" r="9" />
+    <path class="ink paper" d="M150 14h34v44h-34z" /><path class="soft" d="M164 24h14M164 35h14M164 46h14" />
+    <path class="litline" d="M154 24l2 3 4-5M154 35l2 3 4-5M154 46l2 3 4-5" />`,
+  // A page of rows with a picture beside them and a hand that finds one.
+  'set-up-log': svg`
+    <path class="ink paper" d="M30 14h140v94H30z" /><path class="soft" d="M30 34h140M30 52h140M30 70h140M30 88h140M62 14v94" />
+    <path class="glow" d="M30 52h140v18H30z" /><path class="ink" d="M38 25h16M70 25h50M70 43h64M70 79h40M70 97h56" />
+    <path class="litline" d="M70 61h72" /><path class="ink paper" d="M134 74h28v20h-28z" />
+    <circle class="lit" cx="148" cy="84" r="5" /><path class="ink" d="M38 61h14" />`,
+  // Cases come back in over the ramp; one place stays empty.
+  strike: svg`
+    <path class="ink" d="M20 100h60l40-46h60" /><path class="ink paper" d="M126 26h22v26h-22z" />
+    <path class="soft" stroke-dasharray="3 3" d="M154 26h22v26h-22z" />
+    <path class="ink paper" d="M84 70l20-23 17 15-20 23z" /><path class="lit" d="M34 76h26v22H34z" />
+    <path class="litline" d="M132 38l4 5 7-9" /><path class="soft" d="M28 24h52M28 36h40M28 48h46" />`,
   // Two meters with their domes in one light, and the hands a little apart.
   'meter-calibration': svg`
     <path class="glow" d="M100 6 24 52H176Z" />

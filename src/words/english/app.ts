@@ -1,3 +1,5 @@
+import { plural } from './plural.ts';
+
 /** Actions that concern the whole screen, and what is said about them. */
 export const app = {
   found: (at: number, count: number, where: string) =>
@@ -41,6 +43,11 @@ export const app = {
   startPage: 'Start page',
   newBook: 'New book',
   untitledBook: 'Untitled book',
+  addresses: 'Address book',
+  fromAddresses: (fixtures: number) =>
+    fixtures === 0
+      ? 'It begins with your address book.'
+      : `It begins with your address book and ${plural(fixtures, 'fixture')} from its shelf.`,
   openSample: 'Open the sample book',
   takeInWalk: 'Take in a walk of readings',
   openKept: 'Open a kept book',

@@ -1,0 +1,19 @@
+import { comesTo, type ExpectedCell } from '../expected.ts';
+
+/** 0.4 h to rig a light, 0.2 to strike, 0.25 to move, 2 to travel. */
+export const expected: readonly ExpectedCell[] = [
+  comesTo('A19', '12B interview, close', 'shot as the second'),
+  comesTo('O19', 1, 'the fill goes close'),
+  comesTo('S20', 'no moves, the rig of 12B interview, close', 'the same lights at the same places'),
+  comesTo('M21', 1, 'the bench light comes'),
+  comesTo('N21', 3, 'fill and both of the canvas go'),
+  comesTo('O21', 1, 'the key goes to the bench'),
+  comesTo('P21', 1.25, '0.4 + 3 · 0.2 + 0.25', 1e-9),
+  comesTo('P22', 3.4, 'all three out, two in, and the way: 0.6 + 0.8 + 2', 1e-9),
+  comesTo('Q19', 46_286 + 11.5 / 24, '08:00, 2 h to rig and 1.5 h to shoot', 1e-6),
+  comesTo(
+    'B3',
+    '20 moves, 10.1 h to rig, strike and travel; as listed 36 moves',
+    '5 + 1 + 0 + 5 + 5 + 4; 5 + 5 + 5 + 7 + 7 + 7',
+  ),
+];
