@@ -132,7 +132,7 @@ class Bench {
   #marked(book: ReturnedBook, learner: string): Sheet {
     const variant = this.#variant(learner);
     const stand = givensStand(book.document, this.#exercise, variant.values);
-    const given = answersIn(book, this.#exercise, variant.values);
+    const given = answersIn(book, this.#exercise, variant);
     const questions = this.#exercise.questions.map((question, index): Marked => {
       const answer = variant.answers[index];
       const { value, typed = '' } = given[index] ?? { value: undefined };

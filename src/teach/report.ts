@@ -96,6 +96,7 @@ export function marksTable(marked: MarkedClass, writing: WritingSettings): reado
     words.teach.pointsFor(index + 1),
     words.teach.answerTo(index + 1),
     words.teach.verdictOn(index + 1),
+    words.teach.checksOf(index + 1),
   ]);
   return [
     [words.teach.learner, words.teach.points, words.teach.of, ...captions, words.teach.notes],
@@ -105,9 +106,9 @@ export function marksTable(marked: MarkedClass, writing: WritingSettings): reado
       most,
       ...exercise.questions.flatMap((question, index): Row => {
         const answered = one.questions[index];
-        if (!answered) return ['', '', ''];
-        const { answer, typed, points } = answered;
-        return [points, typed, judgementWords(question, answer, answered, writing)];
+        if (!answered) return ['', '', '', ''];
+        const { answer, typed, points, tries } = answered;
+        return [points, typed, judgementWords(question, answer, answered, writing), tries];
       }),
       notesOf(one),
     ]),

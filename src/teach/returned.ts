@@ -14,6 +14,7 @@ import { fixturesIn } from '../files/photometric/shelf.ts';
 import { sha256 } from '../files/photometric/sha256.ts';
 import { spectraIn } from '../files/spectra/shelf.ts';
 import { words } from '../words/words.ts';
+import type { Variant } from './variant.ts';
 import { withNumber } from './workings.ts';
 
 /** A file as it came back. */
@@ -105,9 +106,9 @@ export interface Given {
  * givens, whatever was done to those in the file.
  */
 export function answersIn(
-  { document, handout }: Pick<ReturnedBook, 'document' | 'handout'>,
+  { document }: Pick<ReturnedBook, 'document'>,
   exercise: Exercise,
-  values: readonly number[],
+  { values, answers: expected }: Variant,
 ): readonly Given[] {
   const { sheet } = exercise;
   const places = exercise.questions.map(({ at }) => ({ sheet, ...at }));
@@ -116,7 +117,7 @@ export function answersIn(
   const answers = places.map((place, index): Given => {
     const cell = cellAt(document, place);
     const typed = cell ? typedText(document, place) : '';
-    const quantity = handout.questions[index]?.quantity;
+    const quantity = expected[index]?.quantity;
     const content = cell?.content;
     if (!content || content.kind === 'blank' || content.kind === 'truth')
       return { value: undefined, typed };

@@ -63,6 +63,7 @@ export const teach = {
   pointsFor: (number: number) => `${String(number)} points`,
   answerTo: (number: number) => `${String(number)} answer`,
   verdictOn: (number: number) => `${String(number)} verdict`,
+  checksOf: (number: number) => `${String(number)} checks, by the file`,
   nothingReturned: 'Nothing came back.',
   question: 'Question',
   likely: 'Likely mistake',

@@ -221,8 +221,15 @@ describe('the report', () => {
 
   it('goes out as CSV, safe to open, and as xlsx', async () => {
     const csv = csvOf(marksTable(result, writing));
-    expect(csv.split('\n')[0]).toMatch(/^Learner,Points,Of,1 points,1 answer,1 verdict/);
+    expect(csv.split('\n')[0]).toMatch(/^Learner,Points,Of,1 points,1 answer,1 verdict,/);
     expect(csv).toContain("'=-");
+    const told = stops.files.map(({ name, text }) =>
+      file(
+        name,
+        text.replace('"tries":{}', `"tries":{"${stops.exercise.questions[0]?.id ?? ''}":3}`),
+      ),
+    );
+    expect(marksTable(marked(stops, told), writing)[1]?.slice(5, 7)).toEqual(['blank', 3]);
     const xlsx = await xlsxOf(plainMarks('Marks', result, writing));
     expect([...xlsx.slice(0, 2)]).toEqual([0x50, 0x4b]);
   });
