@@ -3,7 +3,7 @@ import { columnsOf } from '../columns.ts';
 /** Days of the plan, a column each. */
 export const dayNames = ['d1', 'd2', 'd3', 'd4', 'd5', 'd6', 'd7', 'd8'] as const;
 
-const day = { caption: '', width: 92, numbers: true } as const;
+const day = { caption: '', width: 116, numbers: true } as const;
 
 /** Tables below one another share their columns; names are those of the order. */
 export const { letterOf, widths, captions, captionRow, row } = columnsOf({

@@ -24,7 +24,7 @@ export const expected: readonly ExpectedCell[] = [
   comesTo('B3', 630, '108 + 72 + 48 + 60 + 99 + 39 + 12 + 48 + 54 + 90'),
   comesTo('D3', 139, '60 + 55 + 2 · 12'),
   comesTo('H3', 794.2, '630 + 139 + 25.20', 1e-9),
-  comesTo('B4', '405.80 pounds left of the budget', '1200 − 794.20'),
+  comesTo('B4', '405.80 left of the budget', '1200 − 794.20'),
   comesTo('F4', 'goes in one load: 325 kg, 1.1 m³', '600 kg and 6 m³ may'),
   comesTo('B5', 'everything needed is on the order once', 'every name is there'),
 ];

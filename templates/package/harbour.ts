@@ -107,7 +107,6 @@ export const harbourPackage: PlannedPackage = {
   budget: '1200',
   charged: '3',
   insurance: '4 %',
-  currency: 'pounds',
   firstDay: '2026-09-20',
   places: [
     { place: loft, days: ['preparation', 'shoot', 'shoot'] },

@@ -23,7 +23,6 @@ export interface PlannedPackage {
   readonly budget: string;
   readonly charged: string;
   readonly insurance: string;
-  readonly currency: string;
   readonly firstDay: string;
   readonly places: readonly PlannedPlace[];
   readonly needs: readonly PlannedNeed[];
@@ -62,12 +61,10 @@ export const packageSheet = (planned: PlannedPackage): PlannedSheet => ({
     D1: choice(planned.insurance, 'share'),
     E1: words('Budget'),
     F1: choice(planned.budget, 'money'),
-    G1: words('in'),
-    H1: choice(planned.currency, 'text'),
-    I1: words('Van takes'),
-    J1: choice('600 kg', 'weight'),
-    K1: words('and, m³'),
-    L1: choice('6', 'number'),
+    G1: words('Van takes'),
+    H1: choice('600 kg', 'weight'),
+    I1: words('and, m³'),
+    J1: choice('6', 'number'),
     A2: words('Preparation is charged at'),
     B2: choice('100 %', 'share'),
     C2: words('a day of shoot'),
@@ -87,12 +84,12 @@ export const packageSheet = (planned: PlannedPackage): PlannedSheet => ({
     A4: words('Against the budget'),
     B4: {
       typed:
-        '=IF(H3<=F1,TEXT(F1-H3,"0.00")&" "&H1&" left of the budget",TEXT(H3-F1,"0.00")&" "&H1&" over the budget")',
+        '=IF(H3<=F1,TEXT(F1-H3,"0.00")&" left of the budget",TEXT(H3-F1,"0.00")&" over the budget")',
       quantity: 'text',
     },
     E4: words('On the van'),
     F4: {
-      typed: `=IF(OR(${total('weight')}>J1,${total('room')}>L1),"too much for one load","goes in one load")&": "&ROUND(${total('weight')},0)&" kg, "&TEXT(${total('room')},"0.0")&" m³"`,
+      typed: `=IF(OR(${total('weight')}>H1,${total('room')}>J1),"too much for one load","goes in one load")&": "&ROUND(${total('weight')},0)&" kg, "&TEXT(${total('room')},"0.0")&" m³"`,
       quantity: 'text',
     },
     A5: words('Counted'),
