@@ -1,4 +1,4 @@
-import type { PlannedPackage } from './plan.ts';
+import type { PlannedPackage } from './planned.ts';
 import type { PlannedOrder } from './rows.ts';
 import { order } from './rows.ts';
 

@@ -13,22 +13,8 @@ import {
   totals,
   used,
   useTable,
-  type PlannedNeed,
-  type PlannedOrder,
-  type PlannedPlace,
-  type PlannedUse,
 } from './rows.ts';
-
-export interface PlannedPackage {
-  readonly budget: string;
-  readonly charged: string;
-  readonly insurance: string;
-  readonly firstDay: string;
-  readonly places: readonly PlannedPlace[];
-  readonly needs: readonly PlannedNeed[];
-  readonly order: readonly PlannedOrder[];
-  readonly used: readonly PlannedUse[];
-}
+import type { PlannedPackage } from './planned.ts';
 
 const reckoning = [
   'A piece is ordered as often as it is out on the one day that needs most of it, not as often as it stands on the plans; spares come on top.',

@@ -1,5 +1,5 @@
 import { harbour } from '../sun/plan.ts';
-import type { PlannedRecce } from './plan.ts';
+import type { PlannedRecce } from './planned.ts';
 
 const { latitude, longitude, ahead } = harbour;
 const at = { latitude, longitude, ahead, sky: 'clear' } as const;

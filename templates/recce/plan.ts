@@ -2,27 +2,11 @@ import { buildBook } from '../build.ts';
 import { choice, given, remarks, words } from '../cells.ts';
 import type { PlannedSheet } from '../plan.ts';
 import { widths } from './columns.ts';
-import {
-  circuitTable,
-  lampsOffTable,
-  surfaceTable,
-  type PlannedCircuit,
-  type PlannedLampsOff,
-  type PlannedSurface,
-} from './house.ts';
+import { circuitTable, lampsOffTable, surfaceTable } from './house.ts';
 import { harbourRecce } from './harbour.ts';
-import { lampsOff, placeTable, type PlannedPlace } from './places.ts';
-import { windowTable, type PlannedWindow } from './windows.ts';
-
-export interface PlannedRecce {
-  readonly meterAt: string;
-  readonly exposure: string;
-  readonly places: readonly PlannedPlace[];
-  readonly windows: readonly PlannedWindow[];
-  readonly circuits: readonly PlannedCircuit[];
-  readonly surfaces: readonly PlannedSurface[];
-  readonly lampsOff: readonly PlannedLampsOff[];
-}
+import { lampsOff, placeTable } from './places.ts';
+import { windowTable } from './windows.ts';
+import type { PlannedRecce } from './planned.ts';
 
 const reckoning = [
   'The sun comes in while it stands over the skyline and less than Sideways aside of straight on: upright windows, to a minute or two, no cloud.',

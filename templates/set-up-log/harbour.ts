@@ -1,4 +1,4 @@
-import type { PlannedLog } from './plan.ts';
+import type { PlannedLog } from './planned.ts';
 import type { PlannedLogRow } from './rows.ts';
 
 const setUp = (

@@ -3,23 +3,8 @@ import { choice, remarks, words } from '../cells.ts';
 import type { PlannedSheet } from '../plan.ts';
 import { widths } from './columns.ts';
 import { harbourLog } from './harbour.ts';
-import {
-  cameraTable,
-  counts,
-  found,
-  foundTable,
-  log,
-  logTable,
-  type PlannedCamera,
-  type PlannedLogRow,
-} from './rows.ts';
-
-export interface PlannedLog {
-  readonly scene: string;
-  readonly search: string;
-  readonly cameras: readonly PlannedCamera[];
-  readonly rows: readonly PlannedLogRow[];
-}
+import { cameraTable, counts, found, foundTable, log, logTable } from './rows.ts';
+import type { PlannedLog } from './planned.ts';
 
 const reckoning = [
   'The command Log this set-up, from a sheet of points, writes a row a light into the next free rows: what the rig sheets say of it, with readings and ratios in the first.',
