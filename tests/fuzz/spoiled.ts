@@ -27,7 +27,10 @@ const deepest = 30;
 function spotsOf(json: Json, depth = 0): Spot[] {
   if (typeof json !== 'object' || json === null || depth > deepest) return [];
   const holder = json as Record<string, Json>;
-  return Object.keys(holder).flatMap((key) => [{ holder, key }, ...spotsOf(holder[key], depth + 1)]);
+  return Object.keys(holder).flatMap((key) => [
+    { holder, key },
+    ...spotsOf(holder[key], depth + 1),
+  ]);
 }
 
 const changes: readonly ((spot: Spot, spots: readonly Spot[], next: Chance) => void)[] = [
