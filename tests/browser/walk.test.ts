@@ -193,7 +193,7 @@ describe('with a keyboard', () => {
 
   it('a sheet without readings says so', async () => {
     const { page } = await openApp();
-    await begin(page, 'Sun');
+    await begin(page, 'Tungsten dimming');
     await page.keyboard.press('F8');
     await says(() => page.locator('.notice').innerText()).toContain('has no readings');
   });
