@@ -65,7 +65,11 @@ export function handOn(page: Page): SheetHand {
 
 /** Opens a book from the start page by the words on its card, and waits until it calculates. */
 export async function begin(page: Page, card: string): Promise<SheetHand> {
-  await page.getByRole('button', { name: card }).first().click();
+  const speaking = page.getByRole('button', { name: card });
+  await speaking.first().waitFor();
+  // One card may speak of what another one is called.
+  const called = speaking.filter({ has: page.getByText(card, { exact: true }) });
+  await ((await called.count()) > 0 ? called : speaking).first().click();
   await ready(page);
   return handOn(page);
 }
