@@ -1,4 +1,4 @@
-import { describe, expect, it, vi } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { call } from '../../../../functions/call.ts';
 import { define, type AnyDefinition, type Parameter } from '../../../../functions/define.ts';
 import {
@@ -68,13 +68,15 @@ describe('anything at all', () => {
 });
 
 describe('a table', () => {
-  const seen = vi.fn(() => 0);
   const table = handsBack({ name: 'rows', quantity: 'table', range: true, help: '' });
   const shown = (cells: readonly RangeCell[], width: number) => {
-    seen.mockClear();
-    given({ ...table, run: seen } as AnyDefinition, { kind: 'range', cells, width } as Argument);
-    const [rows] = seen.mock.calls[0] as unknown as [readonly (readonly { value: unknown }[])[]];
-    return rows.map((row) => row.map(({ value }) => value));
+    let seen: readonly (readonly { readonly value: unknown }[])[] = [];
+    const run = (rows: typeof seen) => {
+      seen = rows;
+      return 0;
+    };
+    given({ ...table, run } as AnyDefinition, { kind: 'range', cells, width } as Argument);
+    return seen.map((row) => row.map(({ value }) => value));
   };
 
   it('comes row by row; a formula’s empty text is as good as an empty cell, a space is none', () => {
