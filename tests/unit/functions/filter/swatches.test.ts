@@ -134,6 +134,20 @@ describe('the nearest pieces', () => {
     expect(names({ kelvin: 25_000, duv: 0 }, hot, [piece('blue', -30, 0)])).toEqual(['blue']);
   });
 
+  // Both coordinates of the tint count, each the right way: worked out once by the locus of CIE 015.
+  it.each([
+    [6300, [113, -0.006], [141, -0.001], 1],
+    [5600, [138, -0.003], [105, -0.003], 0],
+    [4800, [88, -0.005], [80, -0.009], 0],
+    [6900, [72, -0.009], [65, -0.003], 0],
+  ] as const)(
+    'of two on a green %d K light the nearer in u′, v′ goes on',
+    (kelvin, one, other, best) => {
+      const kit = [piece('0', ...one), piece('1', ...other)];
+      expect(names({ kelvin, duv: 0.008 }, tungsten, kit)).toEqual([String(best)]);
+    },
+  );
+
   it('one magenta is never laid on another', () => {
     const kit = [piece('half pink', 0, -0.005), piece('pink', 0, -0.006)];
     expect(names({ kelvin: 3200, duv: 0.011 }, tungsten, kit)).toEqual(['pink']);
