@@ -143,7 +143,7 @@ describe('the nearest pieces', () => {
   ] as const)(
     'of two on a green %d K light the nearer in u′, v′ goes on',
     (kelvin, one, other, best) => {
-      const kit = [piece('0', ...one), piece('1', ...other)];
+      const kit = [piece('0', one[0], one[1]), piece('1', other[0], other[1])];
       expect(names({ kelvin, duv: 0.008 }, tungsten, kit)).toEqual([String(best)]);
     },
   );
