@@ -2,6 +2,7 @@ import { html, nothing } from 'lit-html';
 import { words } from '../../words/words.ts';
 import { pairs } from '../kit/pairs.ts';
 import { shape } from '../kit/shape.ts';
+import { table } from '../kit/table.ts';
 import { written } from '../kit/written.ts';
 import type { HandOver, HandOverPoint, Listed, Pair } from './handover.ts';
 
@@ -93,23 +94,3 @@ function pointTable(points: readonly HandOverPoint[]) {
     ]),
   );
 }
-
-const table = (captions: readonly string[], rows: readonly (readonly unknown[])[]) =>
-  html`<div class="scroll" tabindex="0" role="group" aria-label=${captions[0] ?? ''}>
-    <table>
-      <thead>
-        <tr>
-          ${captions.map((caption) => html`<th scope="col">${caption}</th>`)}
-        </tr>
-      </thead>
-      <tbody>
-        ${rows.map(
-          ([first, ...rest]) =>
-            html`<tr>
-              <th scope="row">${first}</th>
-              ${rest.map((cell) => html`<td>${cell}</td>`)}
-            </tr>`,
-        )}
-      </tbody>
-    </table>
-  </div>`;

@@ -1,4 +1,5 @@
 import { html } from 'lit-html';
+import { table } from '../../panels/kit/table.ts';
 import { words } from '../../words/words.ts';
 import type { MarkedClass } from '../mark.ts';
 import { filesTable, wrongGroups } from '../report.ts';
@@ -10,7 +11,7 @@ export function marksView(marked: MarkedClass) {
   const groups = wrongGroups(marked);
   const [fileCaptions = [], ...files] = filesTable(marked);
   return html`<div class="marks">
-    ${table(
+    ${titled(
       [said.learner, said.points, ...exercise.questions.map((_, index) => String(index + 1))],
       learners.map(({ learner, path, points, questions }) => [
         learner,
@@ -23,7 +24,7 @@ export function marksView(marked: MarkedClass) {
     )}
     ${
       groups.length > 0
-        ? table(
+        ? titled(
             [said.question, said.likely, said.typed, said.learners],
             groups.map(({ question, mistake, typed, learners: who }) => [
               String(question + 1),
@@ -35,7 +36,7 @@ export function marksView(marked: MarkedClass) {
           )
         : ''
     }
-    ${table(
+    ${titled(
       fileCaptions.map(String),
       files.map((row) => row.map(String)),
       said.files,
@@ -43,23 +44,6 @@ export function marksView(marked: MarkedClass) {
   </div>`;
 }
 
-const table = (captions: readonly string[], rows: readonly (readonly string[])[], title: string) =>
+const titled = (captions: readonly string[], rows: readonly (readonly string[])[], title: string) =>
   html`<h3>${title}</h3>
-    <div class="scroll" tabindex="0" role="group" aria-label=${title}>
-      <table>
-        <thead>
-          <tr>
-            ${captions.map((caption) => html`<th scope="col">${caption}</th>`)}
-          </tr>
-        </thead>
-        <tbody>
-          ${rows.map(
-            ([first, ...rest]) =>
-              html`<tr>
-                <th scope="row">${first}</th>
-                ${rest.map((cell) => html`<td>${cell}</td>`)}
-              </tr>`,
-          )}
-        </tbody>
-      </table>
-    </div>`;
+    ${table(captions, rows, title)}`;
