@@ -115,7 +115,8 @@ export function createPrinting({ grid, locale, desk, now }: PrintParts): Printin
     date,
     prepareWhenIdle() {
       const soon = () => void prepare().catch(saidWhenAsked);
-      if ('requestIdleCallback' in window) requestIdleCallback(soon);
+      // Work that never lets the page be idle must not keep the browser's own print without a painter.
+      if ('requestIdleCallback' in window) requestIdleCallback(soon, { timeout: 1_000 });
       else setTimeout(soon, 1000);
     },
     async print(wanted) {
