@@ -1,10 +1,10 @@
-import AxeBuilder from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { dialogs } from '../../src/tools/pictures/support/dialogs.mjs';
 import { openSample } from '../../src/tools/pictures/support/sample.mjs';
 import { screens } from '../../src/tools/pictures/support/screens.mjs';
 import { sheets } from '../../src/tools/pictures/support/sheets.mjs';
+import { axeFaults } from '../support/axe.ts';
 import { openApp, type OpenOptions } from '../support/browser.ts';
 
 // WCAG 2.2 by axe-core 4.13, on every screen that there is a picture of.
@@ -21,14 +21,10 @@ const parts: Readonly<Record<string, string>> = {
 
 /** What axe finds serious or critical, as `rule: elements`, in what the screen adds. */
 async function faultsOf(page: Page, name: string): Promise<string[]> {
-  // In the page itself, which has no frames, and without writing out what is well: a sixth of the time.
-  const axe = new AxeBuilder({ page }).setLegacyMode(true).options({ resultTypes: ['violations'] });
   const part = name in sheets ? 'main' : (parts[name] ?? 'dialog[open]');
-  if ((await page.locator(part).count()) > 0) axe.include(part);
-  const { violations } = await axe.analyze();
-  return violations
-    .filter(({ impact }) => impact === 'serious' || impact === 'critical')
-    .flatMap(({ id, nodes }) => nodes.map(({ target }) => [id, target.join(' ')] as const))
+  const there = (await page.locator(part).count()) > 0;
+  return (await axeFaults(page, there ? part : undefined, 'serious'))
+    .map(({ id, target }) => [id, target] as const)
     .filter(([id, target]) => !exceptions.some((one) => one.rule === id && one.target.test(target)))
     .map(([id, target]) => `${id}: ${target}`);
 }

@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import AxeBuilder from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
+import { axeFaults } from '../support/axe.ts';
 import { openApp } from '../support/browser.ts';
 import { begin } from '../support/sheet.ts';
 
@@ -85,8 +85,7 @@ it('fixtures come in from files, from the clipboard and by hand; what is broken 
   const spot = dialog.locator('tr', { has: page.getByLabel('Name narrow spot') });
   await expect.poll(() => spot.innerText()).toContain('777 W');
 
-  const { violations } = await new AxeBuilder({ page }).include('dialog.fixtures').analyze();
-  expect(violations.map(({ id }) => id)).toEqual([]);
+  expect(await axeFaults(page, 'dialog.fixtures')).toEqual([]);
   await page.keyboard.press('Escape');
   // A formula follows the frame; undone are the formula, the file’s watts and the frame’s change.
   await sheet.type('Z40', '=FIXTURELUX("Window frame",1)');

@@ -1,6 +1,6 @@
-import AxeBuilder from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
+import { axeFaults } from '../support/axe.ts';
 import { openApp } from '../support/browser.ts';
 import { begin } from '../support/sheet.ts';
 
@@ -14,15 +14,6 @@ async function handOver(page: Page): Promise<void> {
   await page.locator('dialog .handover').waitFor();
 }
 
-/** What axe finds in the dialog, as `rule: elements`. */
-async function faultsOf(page: Page): Promise<string[]> {
-  const { violations, passes } = await new AxeBuilder({ page }).include('dialog[open]').analyze();
-  expect(passes.length, 'axe looked at something').toBeGreaterThan(10);
-  return violations
-    .filter(({ impact }) => impact !== 'minor')
-    .flatMap(({ id, nodes }) => nodes.map(({ target }) => `${id}: ${target.join(' ')}`));
-}
-
 it.each([
   ['on a desk', { width: 1280, height: 800 }],
   ['on a phone', { width: 390, height: 844 }],
@@ -31,7 +22,7 @@ it.each([
   await handOver(page);
   for (const theme of ['dark', 'light', 'metering']) {
     await page.evaluate((name) => (document.documentElement.dataset['theme'] = name), theme);
-    expect(await faultsOf(page), theme).toEqual([]);
+    expect(await axeFaults(page, 'dialog[open]', 'moderate'), theme).toEqual([]);
   }
   expect(await page.evaluate(() => document.documentElement.scrollWidth <= innerWidth)).toBe(true);
 });

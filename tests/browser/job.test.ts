@@ -13,7 +13,7 @@ import { begin, handOn, ready, type SheetHand } from '../support/sheet.ts';
 
 const card = 'Key, fill and background';
 
-const eventually = (read: () => Promise<string>) => expect.poll(read, { timeout: 10_000 });
+const eventually = (read: () => Promise<string>) => expect.poll(read);
 
 async function loftOnScreen(page: Page): Promise<SheetHand> {
   const sheet = await begin(page, card);

@@ -7,7 +7,7 @@ import { begin, handOn, ready } from '../support/sheet.ts';
 // Readings as in templates/harbour-hours/walks.ts; verdicts as worked out by hand in its expected.ts,
 // where a third of a stop is allowed instead of a quarter.
 
-const eventually = <Read>(read: () => Promise<Read>) => expect.poll(read, { timeout: 15_000 });
+const eventually = <Read>(read: () => Promise<Read>) => expect.poll(read);
 
 /** Name of what has the focus, as it is written or said. */
 const focused = (page: Page) =>

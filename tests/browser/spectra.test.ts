@@ -1,7 +1,7 @@
-import AxeBuilder from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
 import { sampleSpectra } from '../../src/files/spectra/samples.ts';
+import { axeFaults } from '../support/axe.ts';
 import { openApp } from '../support/browser.ts';
 import { begin, ready } from '../support/sheet.ts';
 
@@ -62,8 +62,7 @@ it('spectra come in, are named in a formula, drawn, put on the sheet, undone, an
   await dialog.getByLabel('Name phosphor-warm').fill('Key');
   await dialog.getByLabel('Name phosphor-warm').press('Tab');
   await dialog.getByLabel('Name Key', { exact: true }).waitFor();
-  const { violations } = await new AxeBuilder({ page }).include('dialog.spectra').analyze();
-  expect(violations.map(({ id }) => id)).toEqual([]);
+  expect(await axeFaults(page, 'dialog.spectra')).toEqual([]);
 
   await page.evaluate(
     (pasted) => {

@@ -1,8 +1,8 @@
 import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
-import AxeBuilder from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
 import { describe, expect, it, test } from 'vitest';
+import { axeFaults } from '../support/axe.ts';
 import { openApp, type OpenOptions } from '../support/browser.ts';
 import { begin, handOn, ready } from '../support/sheet.ts';
 
@@ -43,7 +43,7 @@ async function walkOf(page: Page, card = 'Harbour Hours') {
   return thumb;
 }
 
-const says = (read: () => Promise<string>) => expect.poll(read, { timeout: 10_000 });
+const says = (read: () => Promise<string>) => expect.poll(read);
 
 describe('the loft, walked with a thumb', () => {
   it('comes to its verdicts on a phone without network', async () => {
@@ -324,11 +324,7 @@ describe('the screen', () => {
       if (theme === 'metering') await thumb.key('Dim for metering').tap();
       for (const panel of ['point', 'list']) {
         if (panel === 'list') await thumb.walk.locator('.count').tap();
-        const { violations } = await new AxeBuilder({ page }).include('dialog.walk').analyze();
-        const serious = violations
-          .filter(({ impact }) => impact === 'serious' || impact === 'critical')
-          .map(({ id, nodes }) => [id, nodes.map(({ html }) => html.slice(0, 160))]);
-        expect(serious).toEqual([]);
+        expect(await axeFaults(page, 'dialog.walk', 'serious')).toEqual([]);
       }
     },
   );

@@ -83,6 +83,8 @@ async function openAgain(url: string, options: OpenOptions): Promise<OpenApp> {
 async function openNew(url: string, options: OpenOptions): Promise<OpenApp> {
   const context = await newContext(options);
   await context.addInitScript(withoutPicker);
+  // Longer than a slow machine with two test files at once has been seen to take.
+  context.setDefaultTimeout(180_000);
   if (options.before) await context.addInitScript(options.before);
   const page = context.pages()[0] ?? (await context.newPage());
   const faults = await watchFaults(context, new URL(url).origin);
