@@ -22,15 +22,13 @@ interface Printed {
 
 const painterLoaded = (page: Page) =>
   expect
-    .poll(
-      () =>
-        page.evaluate(() => {
-          dispatchEvent(new Event('beforeprint'));
-          const found = document.querySelector('.printed') !== null;
-          dispatchEvent(new Event('afterprint'));
-          return found;
-        }),
-      { timeout: 20_000 },
+    .poll(() =>
+      page.evaluate(() => {
+        dispatchEvent(new Event('beforeprint'));
+        const found = document.querySelector('.printed') !== null;
+        dispatchEvent(new Event('afterprint'));
+        return found;
+      }),
     )
     .toBe(true);
 
