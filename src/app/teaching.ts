@@ -10,13 +10,8 @@ import { writeForPeople } from '../../functions/quantities/write.ts';
 import { computed, signal } from '../panels/kit/signals.ts';
 import { setExercise } from '../teach/author.ts';
 import { namesIn } from '../teach/class-list.ts';
-import {
-  alikeNeighbours,
-  handoutsFor,
-  learnersFrom,
-  Undeliverable,
-  type HandoutFile,
-} from '../teach/handouts.ts';
+import { alikeNeighbours, handoutsFor, learnersFrom, type HandoutFile } from '../teach/handouts.ts';
+import { Undeliverable } from '../teach/undeliverable.ts';
 import { keepClass, keyText, newClass } from '../teach/key.ts';
 import { classesIn, marking, type MarkedClass } from '../teach/mark.ts';
 import { placeExercise } from '../teach/place.ts';

@@ -3,13 +3,8 @@ import { readBook } from '../book/form/read.ts';
 import type { Document } from '../book/types.ts';
 import { tableText } from '../files/in/bytes.ts';
 import { namesIn } from '../teach/class-list.ts';
-import {
-  alikeNeighbours,
-  handoutsFor,
-  learnersFrom,
-  Undeliverable,
-  type HandoutFile,
-} from '../teach/handouts.ts';
+import { alikeNeighbours, handoutsFor, learnersFrom, type HandoutFile } from '../teach/handouts.ts';
+import { Undeliverable } from '../teach/undeliverable.ts';
 import { keyTable, keyText, newClass } from '../teach/key.ts';
 import { newSalt } from '../teach/salt.ts';
 import { exerciseIds, exerciseBook } from '../teach/set/set.ts';

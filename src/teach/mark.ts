@@ -2,7 +2,7 @@ import { classesOf, exercisesOf, type Class, type Exercise } from '../book/exerc
 import type { Document } from '../book/types.ts';
 import { fileName } from '../files/archive.ts';
 import { words } from '../words/words.ts';
-import { tagOf } from './handouts.ts';
+import { tagOf } from './handout-book.ts';
 import { earned, judge, type Answer, type Judgement } from './judge.ts';
 import {
   answersIn,
@@ -14,7 +14,7 @@ import {
   type ReturnedBook,
   type ReturnedFile,
 } from './returned.ts';
-import { learnerKey, variantOf, type Variant } from './variant.ts';
+import { learnerKey, variantsOf, type Variant } from './variant.ts';
 import { workingsOf, type Workings } from './workings.ts';
 
 /** One question of one learner. */
@@ -102,6 +102,8 @@ class Bench {
   readonly #workings: Workings;
   readonly #klass: Class;
   readonly #exercise: Exercise;
+  /** Drawn for the whole list, as a neighbour’s numbers are passed over. */
+  #variants: ReadonlyMap<string, Variant> | undefined;
 
   constructor(workings: Workings, klass: Class, exercise: Exercise) {
     this.#workings = workings;
@@ -153,9 +155,11 @@ class Bench {
 
   /** The workings hold this learner’s numbers afterwards. */
   #variant(learner: string): Variant {
-    const drawn = variantOf(this.#exercise, this.#workings, this.#klass.seed, learner);
-    if (!drawn.ok) throw new Error(drawn.reason);
-    return drawn;
+    this.#variants ??= drawnFor(this.#exercise, this.#workings, this.#klass);
+    const variant = this.#variants.get(learner);
+    if (!variant) throw new Error(`Nothing was drawn for ${learner}.`);
+    this.#workings.put(variant.values);
+    return variant;
   }
 
   #solution({ solution }: Exercise['questions'][number]): string | undefined {
@@ -191,6 +195,15 @@ class Bench {
     const notes = best.stand ? [] : [words.teach.givensChanged];
     return { learner, path, questions: best.questions, points: best.points, notes };
   }
+}
+
+function drawnFor(exercise: Exercise, workings: Workings, klass: Class) {
+  const variants = new Map<string, Variant>();
+  const drawing = variantsOf(exercise, workings, klass);
+  let drawn = drawing.next();
+  for (; !drawn.done; drawn = drawing.next()) variants.set(...drawn.value);
+  if (drawn.value !== undefined) throw new Error(drawn.value);
+  return variants;
 }
 
 /** Whether a file still has the name that it was handed out under. */

@@ -1,5 +1,5 @@
 import { isError } from '../../functions/values.ts';
-import type { Draw, Exercise, Question } from '../book/exercises.ts';
+import type { Class, Draw, Exercise, Question } from '../book/exercises.ts';
 import { quantityAt } from '../book/look.ts';
 import { sha256 } from '../files/photometric/sha256.ts';
 import { words } from '../words/words.ts';
@@ -12,6 +12,8 @@ export interface Variant {
   readonly values: readonly number[];
   /** Of the questions, in their order. */
   readonly answers: readonly Answer[];
+  /** As whoever stands before in the list has it: nothing else was there to draw. */
+  readonly alike: boolean;
 }
 
 export type Drawn = ({ readonly ok: true } & Variant) | { readonly ok: false; reason: string };
@@ -26,25 +28,68 @@ export const learnerKey = (name: string): string =>
 /**
  * Numbers by seed and name alone. A draw is SHA-256 of `SEED / LEARNER / ATTEMPT / GIVEN` in UTF-8,
  * its first 52 bits over 2^52 taken as a share of what there is to choose from; the attempt counts up
- * from 0 until the numbers will do. So anyone can draw them again, in any language of programs.
+ * from 0 until the numbers will do. So anyone can draw them again, in any language of programs. Where
+ * there is a neighbour, numbers or answers like the neighbour’s will not do as long as others are found.
  */
 export function variantOf(
   exercise: Exercise,
   workings: Workings,
   seed: string,
   learner: string,
+  neighbour?: Variant,
 ): Drawn {
   let reason: string = words.teach.noVariant;
+  let copied: Variant | undefined;
   for (let attempt = 0; attempt < mostDraws; attempt += 1) {
     const values = exercise.givens.map(({ draw }, given) =>
       drawn(draw, shareOf([seed, learnerKey(learner), attempt, given].join(' / '))),
     );
+    if (copied && String(values) === String(neighbour?.values)) continue;
     const tried = answersFor(exercise, workings, values);
-    if (tried.ok) return { ok: true, values, answers: tried.answers };
-    reason = tried.reason;
+    if (!tried.ok) {
+      reason = tried.reason;
+      continue;
+    }
+    const { answers } = tried;
+    if (!neighbour || !isAlike(exercise, neighbour, { values, answers }))
+      return { ok: true, values, answers, alike: false };
+    copied ??= { values, answers, alike: true };
   }
-  return { ok: false, reason: words.teach.noVariantBecause(mostDraws, reason) };
+  if (!copied) return { ok: false, reason: words.teach.noVariantBecause(mostDraws, reason) };
+  workings.put(copied.values);
+  return { ok: true, ...copied };
 }
+
+/**
+ * The numbers of a class in the order of its list: nobody has those of whoever stands before, nor the
+ * same answers. Where no numbers will do it ends with the reason.
+ */
+export function* variantsOf(
+  exercise: Exercise,
+  workings: Workings,
+  { seed, learners }: Pick<Class, 'seed' | 'learners'>,
+): Generator<readonly [learner: string, Variant], string | undefined> {
+  let neighbour: Variant | undefined;
+  for (const learner of learners) {
+    const variant = variantOf(exercise, workings, seed, learner, neighbour);
+    if (!variant.ok) return variant.reason;
+    neighbour = variant;
+    yield [learner, variant];
+  }
+  return undefined;
+}
+
+/** The same numbers, or the same answer to every question. */
+const isAlike = (
+  { questions }: Exercise,
+  one: Variant,
+  other: Pick<Variant, 'values' | 'answers'>,
+): boolean =>
+  String(one.values) === String(other.values) ||
+  questions.every(({ tolerance }, index) => {
+    const [mine, yours] = [one.answers[index], other.answers[index]];
+    return mine && yours && agree(tolerance, mine.quantity, mine.value, yours.value);
+  });
 
 const shareOf = (text: string): number => Number.parseInt(sha256(text).slice(0, 13), 16) / 2 ** 52;
 

@@ -101,7 +101,7 @@ export const teach = {
   written: (count: number, folder: string) =>
     `${plural(count, 'hand-out')} in ${folder}/handouts, the key in ${folder}/key.`,
   alike: (one: string, other: string) =>
-    `${one} and ${other} stand beside each other in the list and have the same numbers. Another seed parts them.`,
+    `${one} and ${other} stand beside each other in the list and have the same numbers or answers. There are no others to draw: widen the lists and ranges of the givens.`,
   handoutsHelp: {
     usage: 'CLASS.csv SHEET --seed N --out DIR [--sheet NAME]',
     summary:

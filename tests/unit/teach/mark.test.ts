@@ -5,7 +5,8 @@ import { handoutsOf } from '../../../src/book/exercises.ts';
 import { writeForPeople } from '../../../functions/quantities/index.ts';
 import { writingSettings } from '../../../src/book/settings.ts';
 import { checked } from '../../../src/teach/check.ts';
-import { alikeNeighbours, learnersFrom, Undeliverable } from '../../../src/teach/handouts.ts';
+import { alikeNeighbours, handoutsFor, learnersFrom } from '../../../src/teach/handouts.ts';
+import { Undeliverable } from '../../../src/teach/undeliverable.ts';
 import {
   csvOf,
   feedbackFor,
@@ -136,11 +137,34 @@ describe('a hand-out', () => {
     const values = ({ files }: HandedClass) => files.map(({ variant }) => variant.values);
     expect(values(again)[0]).toEqual(values(stops)[0]);
     expect(values(handedOut('stops', names, '8'))[0]).not.toEqual(values(stops)[0]);
-    const [one = never(), two = never()] = stops.files;
-    expect(alikeNeighbours([one, two])).toEqual([]);
-    expect(alikeNeighbours([one, { ...one, learner: 'Copy' }])).toEqual([
-      { one: 'Mira Holm', other: 'Copy' },
-    ]);
+  });
+
+  const few = (values: readonly number[]) => {
+    const givens = stops.exercise.givens.map(({ at }, index) => ({
+      at,
+      draw: { kind: 'list' as const, values: index === 0 ? [...values] : [index === 1 ? 2 : 1] },
+    }));
+    const exercise = { ...stops.exercise, givens };
+    const learners = Array.from({ length: 24 }, (_, index) => `Learner ${String(index + 1)}`);
+    const handed = { ...stops, exercise, klass: { ...stops.klass, learners } };
+    return { ...handed, files: [...handoutsFor(stops.document, exercise, handed.klass)] };
+  };
+
+  it('differs from that of the neighbour in the list, though there are two to draw only', () => {
+    const handed = few([4, 8]);
+    const keys = handed.files.map(({ variant }) => variant.values[0]);
+    for (const [index, key] of keys.entries()) expect(key).not.toBe(keys[index - 1]);
+    expect(alikeNeighbours(handed.files)).toEqual([]);
+    expect(few([4, 8]).files.map(({ variant }) => variant.values[0])).toEqual(keys);
+    const perfect = handed.files.map((one) => file(one.name, answered(handed, one, exactly(one))));
+    const { learners, most } = marked(handed, perfect.toReversed());
+    expect(learners.every(({ points }) => points === most)).toBe(true);
+  });
+
+  it('is that of the neighbour where there is no other to draw, which is told', () => {
+    const { files } = few([4]);
+    expect(alikeNeighbours(files)).toHaveLength(files.length - 1);
+    expect(alikeNeighbours(files)[0]).toEqual({ one: 'Learner 1', other: 'Learner 2' });
   });
 
   it('is not made for a name that stands in the list twice', () => {
