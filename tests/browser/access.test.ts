@@ -76,6 +76,19 @@ async function inOneBook(
 }
 
 describe('nothing serious or critical', () => {
+  it('is said of what is there: words too pale and a field without a name are found', async () => {
+    const { page } = await openApp({ reducedMotion: true });
+    await page.getByRole('button', { name: 'Blank book' }).waitFor();
+    await page.evaluate(() => {
+      const pale = document.createElement('p');
+      pale.textContent = 'Key side of face';
+      pale.style.cssText = 'color: #777; background: #888';
+      document.querySelector('main')?.append(pale, document.createElement('input'));
+    });
+    const found = (await axeFaults(page, undefined, 'serious')).map(({ id }) => id);
+    expect(found.toSorted()).toEqual(['color-contrast', 'label']);
+  });
+
   it.each(names)('on the screen %s, dark and light', async (name) => {
     const page = await show(name, { viewport: { width: 1280, height: 800 } });
     const themes = name.startsWith('walk') ? ['dark', 'light', 'metering'] : ['dark', 'light'];
