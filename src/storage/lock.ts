@@ -9,8 +9,9 @@ export interface Hold {
 export interface Locks {
   request(
     name: string,
-    options: { readonly signal: AbortSignal },
-    work: () => Promise<void>,
+    options: { readonly ifAvailable: true } | { readonly signal: AbortSignal },
+    /** Gets `null` where the lock was wanted only if nobody has it, and somebody has. */
+    work: (lock: unknown) => Promise<void>,
   ): Promise<unknown>;
 }
 
@@ -27,17 +28,26 @@ export async function holdBook(
   wait = patience,
 ): Promise<Hold | undefined> {
   if (!locks) return free;
-  return new Promise((resolve) => {
-    const held = () =>
-      new Promise<void>((release) => {
-        resolve({ release });
-      });
-    const options = { signal: AbortSignal.timeout(wait) };
-    locks.request(`halfstop book ${id}`, options, held).catch((cause: unknown) => {
+  const name = `halfstop book ${id}`;
+  // Whether somebody has it is for the browser to say, however late: a busy one is no other tab.
+  const hold = await request(locks, name, { ifAvailable: true });
+  return hold ?? request(locks, name, { signal: AbortSignal.timeout(wait) });
+}
+
+const request = (
+  locks: Locks,
+  name: string,
+  options: Parameters<Locks['request']>[1],
+): Promise<Hold | undefined> =>
+  new Promise((resolve) => {
+    const held = async (lock: unknown): Promise<void> => {
+      if (lock === null) return resolve(undefined);
+      await new Promise<void>((release) => resolve({ release }));
+    };
+    locks.request(name, options, held).catch((cause: unknown) => {
       const taken = ['TimeoutError', 'AbortError'].includes(nameOf(cause));
       resolve(taken ? undefined : free);
     });
   });
-}
 
 const free: Hold = { release: () => undefined };

@@ -1,22 +1,26 @@
 import { describe, expect, it } from 'vitest';
 import { holdBook, type Locks } from '../../../src/storage/lock.ts';
 
-/** One queue a name, as the Web Locks API (W3C) describes exclusive locks. */
-function lockManager(): Locks {
+/** One queue a name, as the Web Locks API (W3C) describes exclusive locks; each answer so late. */
+function lockManager(late = 0): Locks {
   const queues = new Map<string, Promise<unknown>>();
+  const free = new Set<Promise<unknown>>();
   return {
-    request(name, { signal }, work) {
+    async request(name, options, work) {
+      await new Promise((resolve) => setTimeout(resolve, late));
       const before = queues.get(name) ?? Promise.resolve();
-      const granted = Promise.race([
-        before,
-        new Promise((_, reject) => {
-          signal.addEventListener('abort', () => reject(signal.reason as Error));
-        }),
-      ]).then(work);
-      queues.set(
-        name,
-        Promise.allSettled([before, granted]).then(() => undefined),
+      if ('ifAvailable' in options) {
+        if (queues.has(name) && !free.has(before)) return work(null);
+      } else options.signal.throwIfAborted();
+      const aborted = new Promise((_, reject) => {
+        if ('signal' in options)
+          options.signal.addEventListener('abort', () => reject(options.signal.reason as Error));
+      });
+      const granted = Promise.race([before, aborted]).then(() => work({ name }));
+      const after: Promise<unknown> = Promise.allSettled([before, granted]).then(() =>
+        free.add(after),
       );
+      queues.set(name, after);
       return granted;
     },
   };
@@ -43,6 +47,12 @@ describe('holding a book', () => {
     const first = await holdBook('loft', locks, short);
     setTimeout(() => first?.release(), 10);
     expect(await holdBook('loft', locks, 10_000)).toBeDefined();
+  });
+
+  it('a browser that answers late is no other tab', async () => {
+    const locks = lockManager(3 * short);
+    expect(await holdBook('loft', locks, short)).toBeDefined();
+    expect(await holdBook('loft', locks, short)).toBeUndefined();
   });
 
   it('without locks, or where they are refused, every tab may try', async () => {
