@@ -3,8 +3,9 @@ import type { Exercise } from '../book/exercises.ts';
 import { addressAt, spotOf } from '../book/look.ts';
 import type { SheetContent } from '../book/types.ts';
 import { words } from '../words/words.ts';
+import { cellKey } from './cell-key.ts';
 import { agree, type Answer } from './judge.ts';
-import { keyOf, Undeliverable } from './undeliverable.ts';
+import { Undeliverable } from './undeliverable.ts';
 import type { Workings } from './workings.ts';
 
 /** A hand-out is one sheet: what its formulas read elsewhere would not be in it. */
@@ -23,10 +24,10 @@ export function tellsNothing(
   { id, cells }: SheetContent,
   answers: readonly Answer[],
 ): void {
-  const asked = new Set(questions.map(({ at }) => keyOf(at)));
+  const asked = new Set(questions.map(({ at }) => cellKey(at)));
   for (const { row, column, cell } of cells) {
     const spot = spotOf(workings.document, { sheet: id, row, column });
-    if (cell.content.kind !== 'formula' || !spot || asked.has(keyOf({ row, column }))) continue;
+    if (cell.content.kind !== 'formula' || !spot || asked.has(cellKey({ row, column }))) continue;
     const { value, quantity } = workings.at(spot);
     if (typeof value !== 'number' || isError(value)) continue;
     questions.forEach(({ tolerance }, index) => {

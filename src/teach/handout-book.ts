@@ -5,9 +5,10 @@ import { blank } from '../book/make/entered.ts';
 import { newDocument } from '../book/newdocument.ts';
 import type { Cell, Document, ShelfItem, SheetContent, Step } from '../book/types.ts';
 import { sha256 } from '../files/photometric/sha256.ts';
+import { cellKey } from './cell-key.ts';
 import { digestOf, isDiscrete, marksAround } from './check.ts';
 import type { Answer } from './judge.ts';
-import { keyOf, Undeliverable } from './undeliverable.ts';
+import { Undeliverable } from './undeliverable.ts';
 import { learnerKey, type Variant } from './variant.ts';
 import { withNumber } from './workings.ts';
 
@@ -24,11 +25,11 @@ export function bookFor(
   learner: string,
   { values, answers }: Variant,
 ): string {
-  const given = new Map(exercise.givens.map(({ at }, index) => [keyOf(at), values[index]]));
-  const asked = new Set(exercise.questions.map(({ at }) => keyOf(at)));
+  const given = new Map(exercise.givens.map(({ at }, index) => [cellKey(at), values[index]]));
+  const asked = new Set(exercise.questions.map(({ at }) => cellKey(at)));
   const cells = content.cells.map((at): SheetContent['cells'][number] => {
-    if (given.has(keyOf(at))) return { ...at, cell: withNumber(at.cell, given.get(keyOf(at))) };
-    return asked.has(keyOf(at)) ? { ...at, cell: unanswered(at.cell) } : at;
+    if (given.has(cellKey(at))) return { ...at, cell: withNumber(at.cell, given.get(cellKey(at))) };
+    return asked.has(cellKey(at)) ? { ...at, cell: unanswered(at.cell) } : at;
   });
   const title = content.properties.title || content.properties.name;
   const handout = handoutFor(exercise, klass, learner, title, answers);

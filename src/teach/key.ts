@@ -27,27 +27,31 @@ export function keepClass(document: Document, klass: Class): Made {
     ({ exercise, seed, id }) =>
       exercise === klass.exercise && seed === klass.seed && id !== klass.id,
   );
-  return made(words.teach.handOut, [
-    {
-      kind: 'setShelf',
-      shelf: 'exercises',
-      items: [
-        ...before.map(({ id }) => ({ id, item: null })),
-        { id: klass.id, item: { ...klass } },
-      ],
-    },
-  ]);
+  return withClass(klass, before);
 }
 
-/** The teacher’s book with this class in it, as a file: with it alone returned books are marked. */
+/** The teacher’s book with this class alone, as a file: it marks what that class returns. */
 export function keyText(teachers: Document, klass: Class): string {
   const read = readBook(writeBook(teachers));
   if (!read.ok) throw new Error(read.reason);
   const book = createBook(read.document);
-  const keeping = keepClass(book.document, klass);
+  const others = classesOf(book.document).filter(({ id }) => id !== klass.id);
+  const keeping = withClass(klass, others);
   if (keeping.ok) book.run(keeping.transaction);
   return writeBook(book.document);
 }
+
+const withClass = (klass: Class, without: readonly Class[]): Made =>
+  made(words.teach.handOut, [
+    {
+      kind: 'setShelf',
+      shelf: 'exercises',
+      items: [
+        ...without.map(({ id }) => ({ id, item: null })),
+        { id: klass.id, item: { ...klass } },
+      ],
+    },
+  ]);
 
 /** The answers of a class to read: a line for each learner and question. */
 export function keyTable(teachers: Document, files: readonly HandoutFile[]): string {

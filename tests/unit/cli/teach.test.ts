@@ -56,6 +56,22 @@ describe('handouts', () => {
 });
 
 describe('mark', () => {
+  it('marks a second class of a book by the key of that class', async () => {
+    const first = await handedOut();
+    const second = { 'class.csv': 'Name\nLena Aas\n', 'key.json': '' };
+    second['key.json'] = String(first.files?.['out/key/KEY.json']);
+    const argv = ['handouts', 'class.csv', 'key.json', '--seed', '8', '--out', 'out'];
+    const { files = {} } = await halfstop(argv, { files: second });
+    const said = await halfstop(['mark', 'KEY.json', 'Lena Aas.halfstop'], {
+      files: {
+        'KEY.json': files['out/key/KEY.json'] ?? '',
+        'Lena Aas.halfstop': files['out/handouts/Lena Aas.halfstop'] ?? '',
+      },
+    });
+    expect(said).toMatchObject({ code: 0, err: '' });
+    expect(said.out).toMatch(/^Lena Aas/);
+  });
+
   it('marks a folder by the key alone and names every file that does not count', async () => {
     const { files = {} } = await handedOut();
     const key = String(files['out/key/KEY.json']);
