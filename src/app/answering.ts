@@ -12,7 +12,7 @@ import type { Answering } from '../teach/screen/seam.ts';
 import { words } from '../words/words.ts';
 import type { Desk } from './desk.ts';
 import type { TeachHands } from './teaching.ts';
-import { lookAt } from './workbook.ts';
+import { lookAt } from './look-at.ts';
 
 /** The learner’s screen beside the sheet: it knows nothing but what the hand-out holds. */
 export function answer({ means, tell }: TeachHands, desk: Desk, { sheet, learner }: Handout): void {

@@ -28,7 +28,8 @@ import { repeatActions } from './repeat-actions.ts';
 import { teachActions } from './teach-actions.ts';
 import { createShelf } from './shelf.ts';
 import { hearUnexpected } from './unexpected.ts';
-import { createWorkbook, lookAt } from './workbook.ts';
+import { lookAt } from './look-at.ts';
+import { createWorkbook } from './workbook.ts';
 import { walkCommands } from '../walk/commands.ts';
 
 /** Wires the house: shelf and desk, commands and keys, panels and grid. */

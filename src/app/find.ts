@@ -1,5 +1,5 @@
 import { findCells } from '../book/make/replace.ts';
-import type { SearchFor, Target } from '../panels/workbook.ts';
+import type { SearchFor, Target } from '../panels/shown.ts';
 import { blockAddress } from '../panels/views/address.ts';
 import { caption } from '../check/captions.ts';
 import type { Desk } from './desk.ts';

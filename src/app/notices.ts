@@ -1,5 +1,5 @@
 import { signal, type ReadonlySignal } from '../panels/kit/signals.ts';
-import type { Notice } from '../panels/workbook.ts';
+import type { Notice } from '../panels/shown.ts';
 import { words } from '../words/words.ts';
 
 /** One sentence at a time, gone again after it could be read. */

@@ -2,7 +2,7 @@ import type { Book, Change, Document } from '../book/types.ts';
 import { judgingPlaces, type JudgingPlaces } from '../check/points.ts';
 import type { Look } from '../panels/views/look.ts';
 import { pointsOf } from '../panels/views/points.ts';
-import type { Point } from '../panels/workbook.ts';
+import type { Point } from '../panels/shown.ts';
 
 /**
  * The points of each sheet. Which cells judge is looked up again only after formulas, targets or

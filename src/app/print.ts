@@ -3,7 +3,7 @@ import { words } from '../words/words.ts';
 import type { Desk } from './desk.ts';
 import { margin, planPages, type Plan } from './paper.ts';
 import { laySheet, type Laying } from './printed-sheet.ts';
-import { lookAt } from './workbook.ts';
+import { lookAt } from './look-at.ts';
 
 export interface PrintParts {
   /** The grid on the screen: what is printed is laid before it. */

@@ -10,7 +10,7 @@ import { gridModel } from './grid-model.ts';
 import { planPages, type Plan } from './paper.ts';
 import { fitPages } from './fit-pages.ts';
 import { notesOn, numberNotes, type Run } from './printed-notes.ts';
-import { lookAt } from './workbook.ts';
+import { lookAt } from './look-at.ts';
 
 /** What lays sheets on paper: fetched when there is a book to print. */
 export interface Laying {

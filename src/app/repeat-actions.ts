@@ -22,7 +22,7 @@ import type { Action } from './actions.ts';
 import type { Desk } from './desk.ts';
 import { askForFile, saveText } from './file-dialog.ts';
 import { withOpenBook } from './with-desk.ts';
-import { lookAt } from './workbook.ts';
+import { lookAt } from './look-at.ts';
 
 export interface RepeatHands {
   readonly means: Means;

@@ -1,7 +1,7 @@
 import type { Document } from '../book/types.ts';
 import type { Outcome } from '../commands/command.ts';
 import { signal, type ReadonlySignal } from '../panels/kit/signals.ts';
-import type { SaveView, StartView } from '../panels/workbook.ts';
+import type { SaveView, StartView } from '../panels/shown.ts';
 import type { SaveState } from '../storage/autosave.ts';
 import { problem } from '../storage/problems.ts';
 import type { KeptBook } from '../storage/kept.ts';

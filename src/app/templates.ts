@@ -1,4 +1,4 @@
-import type { TemplateEntry } from '../panels/workbook.ts';
+import type { TemplateEntry } from '../panels/shown.ts';
 import { words } from '../words/words.ts';
 
 /** The sheets that know their job, as the start page and “Add a sheet” offer them. */

@@ -9,7 +9,7 @@ import type { CellValue } from '../engine/types.ts';
 import type { Look } from '../panels/views/look.ts';
 import { shapeOf } from '../panels/views/points.ts';
 import { say, showCell } from '../panels/views/show.ts';
-import type { Shape, Shown } from '../panels/workbook.ts';
+import type { Shape, Shown } from '../panels/shown.ts';
 import { closing } from './closing.ts';
 import type { WalkReading } from './order.ts';
 

@@ -1,4 +1,5 @@
-import type { SheetEntry, Workbook } from '../workbook.ts';
+import type { SheetEntry } from '../shown.ts';
+import type { Workbook } from '../workbook.ts';
 import { verbs } from '../verbs.ts';
 import { letGo, type Gap } from './order.ts';
 

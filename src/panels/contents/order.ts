@@ -1,5 +1,5 @@
 import type { Phase } from '../../book/types.ts';
-import type { SheetEntry } from '../workbook.ts';
+import type { SheetEntry } from '../shown.ts';
 
 /**
  * The place in the book that a sheet takes when it moves one up or down among its own phase, where

@@ -1,7 +1,8 @@
 import type { Shell } from '../frame.ts';
 import { openMenu, type MenuItem } from '../kit/menu.ts';
 import { verbs } from '../verbs.ts';
-import type { SheetEntry, Workbook } from '../workbook.ts';
+import type { SheetEntry } from '../shown.ts';
+import type { Workbook } from '../workbook.ts';
 import { neighbour } from './order.ts';
 import { words } from '../../words/words.ts';
 

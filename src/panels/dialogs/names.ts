@@ -5,7 +5,8 @@ import { icon } from '../kit/icon.ts';
 import { shown } from '../kit/written.ts';
 import type { Shell } from '../frame.ts';
 import { verbs } from '../verbs.ts';
-import type { NameEntry, Workbook } from '../workbook.ts';
+import type { NameEntry } from '../shown.ts';
+import type { Workbook } from '../workbook.ts';
 import { words } from '../../words/words.ts';
 
 /** The names of the book: what they mean, what they come to; to change, to delete, to add. */

@@ -2,7 +2,8 @@ import { html } from 'lit-html';
 import { openDialogBox } from '../kit/dialog.ts';
 import { roam } from '../kit/popup.ts';
 import type { Shell } from '../frame.ts';
-import type { Link, SheetRemarks, Workbook } from '../workbook.ts';
+import type { Link, SheetRemarks } from '../shown.ts';
+import type { Workbook } from '../workbook.ts';
 import { words } from '../../words/words.ts';
 
 /** Below this width the list would lie over the cell that it leads to, and makes way for it. */

@@ -3,7 +3,8 @@ import { openDialogBox } from '../kit/dialog.ts';
 import { signal } from '../kit/signals.ts';
 import type { Shell } from '../frame.ts';
 import { verbs } from '../verbs.ts';
-import type { SearchFor, Workbook } from '../workbook.ts';
+import type { SearchFor } from '../shown.ts';
+import type { Workbook } from '../workbook.ts';
 import { words } from '../../words/words.ts';
 
 /** Find and replace, beside the page so that what is found stays in view. */

@@ -4,7 +4,7 @@ import { rounded } from '../../../functions/quantities/writing/number.ts';
 import { cellAtSpot } from '../../book/look.ts';
 import type { Cell } from '../../book/types.ts';
 import type { CellPlace } from '../../engine/types.ts';
-import type { Shown } from '../workbook.ts';
+import type { Shown } from '../shown.ts';
 import { show, showCell } from '../views/show.ts';
 import type { Look } from '../views/look.ts';
 import { spelled } from '../kit/spelled.ts';

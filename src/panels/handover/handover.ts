@@ -1,5 +1,5 @@
 import type { QuantityName } from '../../../functions/quantities/names.ts';
-import type { Shape } from '../workbook.ts';
+import type { Shape } from '../shown.ts';
 
 export interface Pair {
   readonly label: string;

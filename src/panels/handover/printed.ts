@@ -11,7 +11,7 @@ import { written } from '../kit/written.ts';
 import { rolesOn } from '../views/foot-view.ts';
 import type { Look } from '../views/look.ts';
 import { pointsOf } from '../views/points.ts';
-import type { Point } from '../workbook.ts';
+import type { Point } from '../shown.ts';
 import { sheetsToHandOver } from './gather.ts';
 import { pageOf } from './page.ts';
 

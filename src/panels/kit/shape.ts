@@ -1,5 +1,5 @@
 import { html, svg } from 'lit-html';
-import type { Shape } from '../workbook.ts';
+import type { Shape } from '../shown.ts';
 
 const outlines: Record<Shape, unknown> = {
   over: svg`<path d="M6 2 11 10.5H1Z" fill="currentColor" />`,

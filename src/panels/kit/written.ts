@@ -1,6 +1,6 @@
 import { html } from 'lit-html';
 import { spelled } from './spelled.ts';
-import type { Shown } from '../workbook.ts';
+import type { Shown } from '../shown.ts';
 
 /** A lone fraction such as the 2/3 of `1 2/3`; not f/2.8, not 25/50, not a date. */
 const fraction = /(?<![\d/.])([1-9]\/(?:[2-9]|1[0-9]))(?![\d/.])/;

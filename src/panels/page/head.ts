@@ -2,7 +2,8 @@ import { html } from 'lit-html';
 import { shape } from '../kit/shape.ts';
 import type { Shell } from '../frame.ts';
 import { verbs } from '../verbs.ts';
-import type { Point, Shape, Workbook } from '../workbook.ts';
+import type { Point, Shape } from '../shown.ts';
+import type { Workbook } from '../workbook.ts';
 import { toleranceMenu } from './tolerance.ts';
 import { words } from '../../words/words.ts';
 

@@ -8,7 +8,8 @@ import type { Screen } from '../screen.ts';
 import type { Shell } from '../frame.ts';
 import { links } from './links.ts';
 import { verbs } from '../verbs.ts';
-import type { Fact, Link, SlipView, Workbook } from '../workbook.ts';
+import type { Fact, Link, SlipView } from '../shown.ts';
+import type { Workbook } from '../workbook.ts';
 import { words } from '../../words/words.ts';
 
 const roles: Readonly<Record<SlipView['role'], string>> = {

@@ -9,7 +9,7 @@ import { reportOf } from '../../../functions/spectrum/report.ts';
 import type { Spectrum } from '../../../functions/spectrum/spectrum.ts';
 import { stopsInWords } from '../../../functions/stops/verdictWords.ts';
 import { isError, type FunctionError } from '../../../functions/values.ts';
-import type { Fact } from '../workbook.ts';
+import type { Fact } from '../shown.ts';
 import { words } from '../../words/words.ts';
 
 type Maybe<Value> = Value | FunctionError;

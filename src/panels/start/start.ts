@@ -5,7 +5,8 @@ import { icon } from '../kit/icon.ts';
 import { signal } from '../kit/signals.ts';
 import type { Shell } from '../frame.ts';
 import { verbs } from '../verbs.ts';
-import type { KeptEntry, StartView, Workbook } from '../workbook.ts';
+import type { KeptEntry, StartView } from '../shown.ts';
+import type { Workbook } from '../workbook.ts';
 import { pictureOf } from './pictures.ts';
 import { words } from '../../words/words.ts';
 

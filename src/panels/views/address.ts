@@ -1,7 +1,7 @@
 import { addressAt } from '../../book/look.ts';
 import { columnLetters } from '../../formula/address.ts';
 import type { Document } from '../../book/types.ts';
-import type { Target } from '../workbook.ts';
+import type { Target } from '../shown.ts';
 
 interface Spot {
   readonly row: number;

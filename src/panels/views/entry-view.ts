@@ -3,7 +3,7 @@ import type { QuantityName } from '../../../functions/quantities/names.ts';
 import { isError } from '../../../functions/values.ts';
 import { placeAt, quantityAt, typedText } from '../../book/look.ts';
 import type { SessionState } from '../../session/session.ts';
-import type { EntryView, Shown } from '../workbook.ts';
+import type { EntryView, Shown } from '../shown.ts';
 import { addressFrom, blockAddress } from './address.ts';
 import { caption } from '../../check/captions.ts';
 import type { Look } from './look.ts';

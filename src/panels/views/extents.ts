@@ -1,7 +1,7 @@
 import { precedentsOf } from '../../book/look.ts';
 import type { Document, Formula } from '../../book/types.ts';
 import type { Extent } from '../../formula/write.ts';
-import type { Target } from '../workbook.ts';
+import type { Target } from '../shown.ts';
 
 /** Where the first reference of a formula lies. */
 export function firstExtent(document: Document, formula: Formula): Extent | undefined {

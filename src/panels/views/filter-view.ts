@@ -1,6 +1,6 @@
 import { filteredColumn, rowsLeftOut, type FilterColumn } from '../../commands/filtered.ts';
 import type { RowFilter } from '../../book/types.ts';
-import type { FilterView } from '../workbook.ts';
+import type { FilterView } from '../shown.ts';
 import type { Look } from './look.ts';
 import { words } from '../../words/words.ts';
 

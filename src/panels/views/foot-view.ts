@@ -9,7 +9,7 @@ import SPREAD from '../../../functions/stops/SPREAD.ts';
 import { cellAtSpot } from '../../book/look.ts';
 import type { Role } from '../../book/types.ts';
 import type { SheetSelection } from '../../session/session.ts';
-import type { Fact, FootView } from '../workbook.ts';
+import type { Fact, FootView } from '../shown.ts';
 import type { Look } from './look.ts';
 import { say } from './show.ts';
 import { words } from '../../words/words.ts';

@@ -1,7 +1,7 @@
 import type { Document } from '../../book/types.ts';
 import { agreementOf } from '../../check/agreement.ts';
 import { isDrawnWithin } from '../../check/tolerance.ts';
-import type { HeadView, Point, RemarksView, SheetEntry } from '../workbook.ts';
+import type { HeadView, Point, RemarksView, SheetEntry } from '../shown.ts';
 import { countOf } from './points.ts';
 
 type PointsOf = (sheet: string) => readonly Point[];

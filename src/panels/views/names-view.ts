@@ -1,5 +1,5 @@
 import { formulaText } from '../../book/look.ts';
-import type { NameEntry } from '../workbook.ts';
+import type { NameEntry } from '../shown.ts';
 import { firstExtent, targetOf } from './extents.ts';
 import type { Look } from './look.ts';
 import { show } from './show.ts';

@@ -2,7 +2,7 @@ import { readAddress } from '../../book/look.ts';
 import type { Document } from '../../book/types.ts';
 import { splitSheetPrefix } from '../../formula/sheetprefix.ts';
 import { firstExtent, targetOf } from './extents.ts';
-import type { Target } from '../workbook.ts';
+import type { Target } from '../shown.ts';
 import { words } from '../../words/words.ts';
 
 /** What was written in the name box as a place in the book; a sentence if it names none. */

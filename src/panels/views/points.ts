@@ -7,7 +7,7 @@ import {
   type JudgingPlaces,
 } from '../../check/points.ts';
 import type { CellValue } from '../../engine/types.ts';
-import type { Point, Shape } from '../workbook.ts';
+import type { Point, Shape } from '../shown.ts';
 import type { Look } from './look.ts';
 import { words } from '../../words/words.ts';
 

@@ -1,7 +1,7 @@
 import { caption } from '../../check/captions.ts';
 import type { Remark } from '../../check/remark.ts';
 import type { Document } from '../../book/types.ts';
-import type { RemarksView, SheetRemarks } from '../workbook.ts';
+import type { RemarksView, SheetRemarks } from '../shown.ts';
 import { blockAddress } from './address.ts';
 import { words } from '../../words/words.ts';
 

@@ -1,7 +1,7 @@
 import { cellAtSpot } from '../../book/look.ts';
 import { shownCell } from '../../check/shown.ts';
 import type { CellPlace } from '../../engine/types.ts';
-import type { RowFact } from '../workbook.ts';
+import type { RowFact } from '../shown.ts';
 import { columnCaption } from '../../check/captions.ts';
 import type { Look } from './look.ts';
 import { shapeOf } from './points.ts';

@@ -4,7 +4,7 @@ import { writeQuantity } from '../../../functions/quantities/write.ts';
 import { isError } from '../../../functions/values.ts';
 import { shownCell } from '../../check/shown.ts';
 import type { CellPlace, CellValue } from '../../engine/types.ts';
-import type { Shown } from '../workbook.ts';
+import type { Shown } from '../shown.ts';
 import type { Look } from './look.ts';
 
 /** A cell as panels show it; an error with its whole sentence. */

@@ -6,7 +6,7 @@ import { cellAtSpot, formulaText, typedText, placeAt } from '../../book/look.ts'
 import type { Cell } from '../../book/types.ts';
 import type { CellBlock, CellPlace, ExplainedArgument, Explanation } from '../../engine/types.ts';
 import { spelled } from '../kit/spelled.ts';
-import type { Fact, Link, SlipView, Target, Why } from '../workbook.ts';
+import type { Fact, Link, SlipView, Target, Why } from '../shown.ts';
 import { addressFrom, blockAddress } from './address.ts';
 import { columnCaption, rowCaption } from '../../check/captions.ts';
 import type { Look } from './look.ts';

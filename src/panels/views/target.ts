@@ -4,7 +4,7 @@ import type { Cell } from '../../book/types.ts';
 import type { CellPlace } from '../../engine/types.ts';
 import type { QuantityName } from '../../../functions/quantities/names.ts';
 import { stopsInWords } from '../../../functions/stops/verdictWords.ts';
-import type { Fact } from '../workbook.ts';
+import type { Fact } from '../shown.ts';
 import type { Look } from './look.ts';
 import { shapeOf } from './points.ts';
 import { say } from './show.ts';

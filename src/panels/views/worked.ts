@@ -3,7 +3,7 @@ import type { WritingSettings } from '../../../functions/quantities/settings.ts'
 import { writeNumber } from '../../../functions/quantities/writing/number.ts';
 import { isError } from '../../../functions/values.ts';
 import type { CellValue, ExplainedArgument } from '../../engine/types.ts';
-import type { Why } from '../workbook.ts';
+import type { Why } from '../shown.ts';
 
 type Piece = Why['worked'][number];
 

@@ -1,14 +1,8 @@
 import { catalogue } from '../../../functions/index.ts';
 import type { AnyDefinition } from '../../../functions/define.ts';
 import { signal, type Signal } from '../../../src/panels/kit/signals.ts';
-import type {
-  HeadView,
-  Shape,
-  SheetEntry,
-  SlipView,
-  Target,
-  Workbook,
-} from '../../../src/panels/workbook.ts';
+import type { HeadView, Shape, SheetEntry, SlipView, Target } from '../../../src/panels/shown.ts';
+import type { Workbook } from '../../../src/panels/workbook.ts';
 
 /** A workbook without a book behind it: fixed content, and a list of what panels asked for. */
 export interface PaperWorkbook extends Workbook {

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { letGo, neighbour } from '../../../src/panels/contents/order.ts';
 import { countOf } from '../../../src/panels/views/points.ts';
-import type { Point, Shape, SheetEntry } from '../../../src/panels/workbook.ts';
+import type { Point, Shape, SheetEntry } from '../../../src/panels/shown.ts';
 
 const sheet = (id: string, phase: SheetEntry['phase']): SheetEntry => ({
   id,

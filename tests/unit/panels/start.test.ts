@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest';
 import type { Shell } from '../../../src/panels/frame.ts';
 import { startPage } from '../../../src/panels/start/start.ts';
-import type { StartView, Workbook } from '../../../src/panels/workbook.ts';
+import type { StartView } from '../../../src/panels/shown.ts';
+import type { Workbook } from '../../../src/panels/workbook.ts';
 import { words } from '../../../src/words/words.ts';
 
 const sheetSet = { id: 'sun', title: 'Sun', purpose: 'The sun through a day.' };
