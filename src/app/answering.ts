@@ -11,8 +11,8 @@ import { learnerDialog } from '../teach/screen/learner.ts';
 import type { Answering } from '../teach/screen/seam.ts';
 import { words } from '../words/words.ts';
 import type { Desk } from './desk.ts';
-import type { TeachHands } from './teaching.ts';
 import { lookAt } from './look-at.ts';
+import type { TeachHands } from './teach-hands.ts';
 
 /** The learner’s screen beside the sheet: it knows nothing but what the hand-out holds. */
 export function answer({ means, tell }: TeachHands, desk: Desk, { sheet, learner }: Handout): void {

@@ -1,14 +1,10 @@
 import { asked } from './apart.ts';
+import type { Progress } from './work-off.ts';
 
 /** Work on a thread of its own, which ends with it. */
 export interface LongWork<Done> {
   readonly result: Promise<Done>;
   cancel(): void;
-}
-
-interface Progress {
-  readonly kind: 'progress';
-  readonly share: number;
 }
 
 /**

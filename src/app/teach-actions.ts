@@ -1,7 +1,7 @@
 import { exercisesOf, handoutOn } from '../book/exercises.ts';
 import { words } from '../words/words.ts';
 import type { Action } from './actions.ts';
-import type { TeachHands } from './teaching.ts';
+import type { TeachHands } from './teach-hands.ts';
 import { withOpenBook } from './with-desk.ts';
 
 /** Exercises: for whoever sets them, and for whoever has one to answer. */

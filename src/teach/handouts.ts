@@ -6,7 +6,7 @@ import { words } from '../words/words.ts';
 import { standsAlone, tellsNothing } from './fit.ts';
 import { bookFor } from './handout-book.ts';
 import { Undeliverable } from './undeliverable.ts';
-import { learnerKey, variantsOf, type Variant } from './variant.ts';
+import { drawnFor, learnerKey, type Variant } from './variant.ts';
 import { workingsOf, type Workings } from './workings.ts';
 
 /** One learner’s book, ready to be written down. */
@@ -43,16 +43,12 @@ export function* handoutsFor(
   const workings = workingsOf(teachers, exercise);
   const taken = new Set<string>();
   try {
-    const drawing = variantsOf(exercise, workings, klass);
-    let drawn = drawing.next();
-    for (; !drawn.done; drawn = drawing.next()) {
-      const [learner, variant] = drawn.value;
+    for (const [learner, variant] of drawnFor(exercise, workings, klass)) {
       tellsNothing(workings, exercise, content, variant.answers);
       const name = freeFile(learner, taken);
       const text = bookFor(teachers, exercise, content, klass, learner, variant);
       yield { learner, name, text, variant, beside: besideOf(workings, exercise, content) };
     }
-    if (drawn.value !== undefined) throw new Undeliverable(drawn.value);
   } finally {
     workings.close();
   }

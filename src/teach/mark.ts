@@ -14,7 +14,7 @@ import {
   type ReturnedBook,
   type ReturnedFile,
 } from './returned.ts';
-import { learnerKey, variantsOf, type Variant } from './variant.ts';
+import { drawnFor, learnerKey, type Variant } from './variant.ts';
 import { workingsOf, type Workings } from './workings.ts';
 
 /** One question of one learner. */
@@ -65,7 +65,7 @@ export const classesIn = (
 
 /**
  * Marks what a class returned, by the teacher’s own book alone: of a returned file only the typed
- * answers count. It stops after each file, so that whoever asks can show how far it is.
+ * answers count. It yields the share that is done after each draw and each file.
  */
 export function* marking(
   teachers: Document,
@@ -73,18 +73,24 @@ export function* marking(
   returned: readonly ReturnedFile[],
 ): Generator<number, MarkedClass> {
   const workings = workingsOf(teachers, exercise);
-  const bench = new Bench(workings, klass, exercise);
-  const { files, left } = unpacked(returned);
-  for (const file of left) bench.leave(file);
-  let done = 0;
-  for (const file of files) {
-    bench.take(file);
-    done += 1;
-    yield done / files.length;
+  try {
+    const { files, left } = unpacked(returned);
+    const steps = klass.learners.length + files.length;
+    const variants = new Map<string, Variant>();
+    for (const [learner, variant] of drawnFor(exercise, workings, klass)) {
+      variants.set(learner, variant);
+      yield variants.size / steps;
+    }
+    const bench = new Bench(workings, klass, exercise, variants);
+    for (const file of left) bench.leave(file);
+    for (const [index, file] of files.entries()) {
+      bench.take(file);
+      yield (variants.size + index + 1) / steps;
+    }
+    return bench.result();
+  } finally {
+    workings.close();
   }
-  const marked = bench.result();
-  workings.close();
-  return marked;
 }
 
 interface Sheet {
@@ -103,12 +109,18 @@ class Bench {
   readonly #klass: Class;
   readonly #exercise: Exercise;
   /** Drawn for the whole list, as a neighbour’s numbers are passed over. */
-  #variants: ReadonlyMap<string, Variant> | undefined;
+  readonly #variants: ReadonlyMap<string, Variant>;
 
-  constructor(workings: Workings, klass: Class, exercise: Exercise) {
+  constructor(
+    workings: Workings,
+    klass: Class,
+    exercise: Exercise,
+    variants: ReadonlyMap<string, Variant>,
+  ) {
     this.#workings = workings;
     this.#klass = klass;
     this.#exercise = exercise;
+    this.#variants = variants;
   }
 
   leave({ path, kind, reason }: LeftFile): void {
@@ -155,7 +167,6 @@ class Bench {
 
   /** The workings hold this learner’s numbers afterwards. */
   #variant(learner: string): Variant {
-    this.#variants ??= drawnFor(this.#exercise, this.#workings, this.#klass);
     const variant = this.#variants.get(learner);
     if (!variant) throw new Error(`Nothing was drawn for ${learner}.`);
     this.#workings.put(variant.values);
@@ -195,15 +206,6 @@ class Bench {
     const notes = best.stand ? [] : [words.teach.givensChanged];
     return { learner, path, questions: best.questions, points: best.points, notes };
   }
-}
-
-function drawnFor(exercise: Exercise, workings: Workings, klass: Class) {
-  const variants = new Map<string, Variant>();
-  const drawing = variantsOf(exercise, workings, klass);
-  let drawn = drawing.next();
-  for (; !drawn.done; drawn = drawing.next()) variants.set(...drawn.value);
-  if (drawn.value !== undefined) throw new Error(drawn.value);
-  return variants;
 }
 
 /** Whether a file still has the name that it was handed out under. */

@@ -4,6 +4,7 @@ import { quantityAt } from '../book/look.ts';
 import { sha256 } from '../files/photometric/sha256.ts';
 import { words } from '../words/words.ts';
 import { agree, type Answer } from './judge.ts';
+import { Undeliverable } from './undeliverable.ts';
 import type { Workings } from './workings.ts';
 
 /** One learner’s numbers and what the questions come to with them. */
@@ -62,21 +63,20 @@ export function variantOf(
 
 /**
  * The numbers of a class in the order of its list: nobody has those of whoever stands before, nor the
- * same answers. Where no numbers will do it ends with the reason.
+ * same answers. Where no numbers will do, the class cannot be handed out to.
  */
-export function* variantsOf(
+export function* drawnFor(
   exercise: Exercise,
   workings: Workings,
   { seed, learners }: Pick<Class, 'seed' | 'learners'>,
-): Generator<readonly [learner: string, Variant], string | undefined> {
+): Generator<readonly [learner: string, Variant], void> {
   let neighbour: Variant | undefined;
   for (const learner of learners) {
     const variant = variantOf(exercise, workings, seed, learner, neighbour);
-    if (!variant.ok) return variant.reason;
+    if (!variant.ok) throw new Undeliverable(variant.reason);
     neighbour = variant;
     yield [learner, variant];
   }
-  return undefined;
 }
 
 /** The same numbers, or the same answer to every question. */

@@ -30,12 +30,14 @@ export interface TeacherSeam {
   readonly taught: ReadonlySignal<Taught | undefined>;
   /** How far a long work is, from 0 to 1; null where there is none. */
   readonly progress: ReadonlySignal<number | null>;
+  /** Stops it: nothing has come of it then. */
+  cancel(): void;
   readonly marked: ReadonlySignal<MarkedClass | undefined>;
   add(id: string): string | undefined;
   handOut(names: string, seed: string): Promise<string | undefined>;
-  /** Prints one page a learner, or the answers apart from them. */
   /** Saves the key of a class as a file, apart from what learners get. */
   saveKey(klass: string): string | undefined;
+  /** Prints one page a learner, or the answers apart from them. */
   print(what: 'handouts' | 'key' | 'feedback', klass: string): Promise<string | undefined>;
   mark(klass: string, files: readonly ReturnedFile[]): Promise<string | undefined>;
   save(as: 'csv' | 'xlsx'): Promise<void>;

@@ -1,4 +1,5 @@
 import { html } from 'lit-html';
+import { waiting } from '../../panels/files/waiting.ts';
 import { fieldsOf, openDialogBox } from '../../panels/kit/dialog.ts';
 import { signal } from '../../panels/kit/signals.ts';
 import { words } from '../../words/words.ts';
@@ -20,52 +21,47 @@ export function teacherDialog(seam: TeacherSeam): void {
     ['out', words.teach.handOut, false],
     ['marks', words.teach.mark, false],
   ];
-  openDialogBox({ title: words.teach.exercises, className: 'wide-box teach-box' }, (close) => {
+  const { progress, cancel } = seam;
+  const box = { title: words.teach.exercises, className: 'wide-box teach-box', closed: cancel };
+  openDialogBox(box, (close) => {
+    const share = progress.value;
     const taught = seam.taught.value;
     const shown = taught || tab.value === 'ask' ? tab.value : 'sheets';
-    return html`<div class="box-body stack">
-      <div class="verbs" role="group" aria-label=${words.teach.exercises}>
-        ${tabs.map(
-          ([id, name, always]) =>
-            html`<button
-              class="button"
-              aria-pressed=${shown === id}
-              ?disabled=${!always && !taught}
-              title=${always || taught ? '' : words.teach.onlyOnExercise}
-              @click=${() => {
-                say(undefined);
-                tab.value = id;
-              }}
-            >
-              ${name}
-            </button>`,
-        )}
-      </div>
-      <p class="remark" role="alert" ?hidden=${refused.value === ''}>${refused.value}</p>
-      ${working(seam)}
-      ${
-        shown === 'sheets'
-          ? offered(seam.offered, (id) => {
-              const reason = seam.add(id);
-              say(reason);
-              if (reason === undefined) close();
-            })
-          : shown === 'ask'
-            ? authorForm(seam, say)
-            : taught && (shown === 'out' ? handingOut(seam, taught, say) : marks(seam, taught, say))
-      }
-    </div>`;
+    return html`${share === null ? '' : waiting(words.teach.working, share, cancel)}
+      <div class="box-body stack" ?inert=${share !== null}>
+        <div class="verbs" role="group" aria-label=${words.teach.exercises}>
+          ${tabs.map(
+            ([id, name, always]) =>
+              html`<button
+                class="button"
+                aria-pressed=${shown === id}
+                ?disabled=${!always && !taught}
+                title=${always || taught ? '' : words.teach.onlyOnExercise}
+                @click=${() => {
+                  say(undefined);
+                  tab.value = id;
+                }}
+              >
+                ${name}
+              </button>`,
+          )}
+        </div>
+        <p class="remark" role="alert" ?hidden=${refused.value === ''}>${refused.value}</p>
+        ${
+          shown === 'sheets'
+            ? offered(seam.offered, (id) => {
+                const reason = seam.add(id);
+                say(reason);
+                if (reason === undefined) close();
+              })
+            : shown === 'ask'
+              ? authorForm(seam, say)
+              : taught &&
+                (shown === 'out' ? handingOut(seam, taught, say) : marks(seam, taught, say))
+        }
+      </div>`;
   });
 }
-
-const working = ({ progress }: TeacherSeam) =>
-  progress.value === null
-    ? ''
-    : html`<progress
-        max="1"
-        .value=${progress.value}
-        aria-label=${words.teach.working}
-      ></progress>`;
 
 const offered = (all: readonly Offered[], add: (id: string) => void) =>
   [1, 2, 3].map(
@@ -166,8 +162,7 @@ function marks(seam: TeacherSeam, taught: Taught, say: (reason?: string) => void
     </div>
     ${
       marked
-        ? html`${marksView(marked)}
-            <div class="verbs">
+        ? html`<div class="verbs">
               <button class="button" @click=${() => void seam.save('csv')}>CSV</button>
               <button class="button" @click=${() => void seam.save('xlsx')}>xlsx</button>
               <button
@@ -177,7 +172,8 @@ function marks(seam: TeacherSeam, taught: Taught, say: (reason?: string) => void
               >
                 ${words.teach.prints.feedback}
               </button>
-            </div>`
+            </div>
+            ${marksView(marked)}`
         : ''
     }
   </section>`;
