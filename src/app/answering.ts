@@ -9,13 +9,14 @@ import { at as focusOn } from '../session/session.ts';
 import { checked } from '../teach/check.ts';
 import { learnerDialog } from '../teach/screen/learner.ts';
 import type { Answering } from '../teach/screen/seam.ts';
+import { oneMoreTry } from '../teach/tries.ts';
 import { words } from '../words/words.ts';
 import type { Desk } from './desk.ts';
 import { lookAt } from './look-at.ts';
 import type { TeachHands } from './teach-hands.ts';
 
 /** The learner’s screen beside the sheet: it knows nothing but what the hand-out holds. */
-export function answer({ means, tell }: TeachHands, desk: Desk, { sheet, learner }: Handout): void {
+export function answer({ means }: TeachHands, desk: Desk, { sheet, learner }: Handout): void {
   const { book, session } = desk;
   /** What was said of an answer holds until it is another one. */
   const said = signal<ReadonlyMap<string, Pick<Answering, 'says' | 'state' | 'answer'>>>(new Map());
@@ -85,17 +86,8 @@ export function answer({ means, tell }: TeachHands, desk: Desk, { sheet, learner
           ? words.teach.closeNow(off)
           : words.teach.checkStates[state];
       tellOf({ says, state });
-      const tries = { ...handout.tries, [id]: (handout.tries[id] ?? 0) + 1 };
-      const item = { ...handout, tries };
-      tell(
-        carryOut(desk, {
-          ok: true,
-          transaction: {
-            label: words.teach.checkOne(question.text),
-            steps: [{ kind: 'setShelf', shelf: 'exercises', items: [{ id: item.id, item }] }],
-          },
-        }),
-      );
+      // Not a gesture to be undone: it belongs to the answer that was checked.
+      book.follow([oneMoreTry(handout, id)]);
     },
   });
 }

@@ -15,6 +15,7 @@ import { createFileDoor } from './file-door.ts';
 import { gridEvents } from './grid-events.ts';
 import { createHand, type GridHand } from './grid-hand.ts';
 import { followSweeps } from './live-sweeps.ts';
+import { keepTries } from '../teach/tries.ts';
 import { createKeyMap, isTyping } from './keys.ts';
 import type { OpenedBook } from './library.ts';
 import { createMeans } from './means.ts';
@@ -78,7 +79,8 @@ export function startApp(root: HTMLElement): void {
       spectra: loaded.spectraIn,
     });
     laid.calculateWith(engine, loaded.createChecker(laid.book, engine));
-    stopFollowing = followSweeps(laid, means);
+    const stops = [followSweeps(laid, means), keepTries(laid.book)];
+    stopFollowing = () => stops.forEach((stop) => stop());
     grid.focus();
     shell.grid.dataset['ready'] = 'true';
     figures.prepare();
