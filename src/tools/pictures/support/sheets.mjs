@@ -35,6 +35,14 @@ const fromRecord = (verb, made) => async (/** @type {Page} */ page) => {
   await title(page, made);
 };
 
+/** A sheet of ours that the sample has no use for. @param {string} name */
+const added = (name) => async (/** @type {Page} */ page) => {
+  await command(page, 'Add a sheet');
+  const box = page.getByRole('dialog', { name: 'Add a sheet', exact: true });
+  await box.getByRole('button', { name }).click();
+  await title(page, name);
+};
+
 /**
  * Other sheets of the open sample book than the first, and what is made in it.
  * @type {Readonly<Record<string, (page: Page) => Promise<void>>>}
@@ -47,6 +55,11 @@ export const sheets = {
   choosing: shown('Choosing'),
   hire: shown('Hire'),
   match: shown('Match'),
+  package: shown('Package'),
+  log: shown('Set-up log'),
+  'out-and-back': shown('Out and back'),
+  'running-order': added('Running order'),
+  'address-book': added('Address book'),
   colours,
   rebuild: fromRecord('Make a rebuild sheet', /^Rebuild of/),
   'match-report': fromRecord('Make a match report', /^Match report/),
