@@ -9,7 +9,8 @@ import {
 } from '../grid/index.ts';
 import { at } from '../session/session.ts';
 import type { Desk } from './desk.ts';
-import { gridModel, narrow } from './grid-model.ts';
+import { gridModel } from './grid-model.ts';
+import { narrowBelow } from './widths.ts';
 
 /** The grid as the rest of app holds it: it follows the session, and the session follows it. */
 export interface GridHand {
@@ -100,7 +101,7 @@ export async function createHand(
   const resized = new ResizeObserver(() => {
     const was = wide;
     wide = host.clientWidth;
-    if (was !== wide && Math.min(was, wide) < narrow.below) view.refresh();
+    if (was !== wide && Math.min(was, wide) < narrowBelow) view.refresh();
   });
   resized.observe(host);
 

@@ -6,16 +6,12 @@ import type { CellPicture, GridModel } from '../grid/contract.ts';
 import { spelled } from '../panels/kit/spelled.ts';
 import { apart } from '../panels/views/show.ts';
 import type { Desk } from './desk.ts';
+import { widthInView } from './widths.ts';
 import { words } from '../words/words.ts';
 
 /** Lines to scroll into beyond what is written, so that a sheet never looks full. */
 const spare = { rows: 60, columns: 6 };
 const least = { rows: 100, columns: 16 };
-const usualWidth = 96;
-
-/** On a narrow screen the frozen columns leave room for one whole column beside them. */
-export const narrow = { below: 640, headings: 44, frozenShare: 0.34 };
-
 /** The sheet in view, or another, as the grid asks for it; `room` is how wide the grid may be, in pixels. */
 export function gridModel(
   desk: Desk,
@@ -45,16 +41,8 @@ export function gridModel(
       return { rows: frozenRows, columns: frozenColumns };
     },
     columnWidth(column) {
-      const width = columnProperties(column)?.size ?? usualWidth;
-      const wide = room();
-      if (wide >= narrow.below) return width;
       const frozen = sheet()?.properties.frozenColumns ?? 0;
-      const forFrozen = frozen > 0 ? narrow.frozenShare * wide : 0;
-      return Math.round(
-        column < frozen
-          ? Math.min(width, forFrozen / frozen)
-          : Math.min(width, wide - narrow.headings - forFrozen),
-      );
+      return widthInView((at) => columnProperties(at)?.size, column, frozen, room());
     },
     rowLabel: (row) => String(row + 1),
     columnLabel: columnLetters,

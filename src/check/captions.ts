@@ -1,24 +1,32 @@
-import type { Document, Id, Sheet } from '../book/types.ts';
+import type { Cell, Document, Id, Sheet } from '../book/types.ts';
 
 /** How far up a heading is looked for. */
 const reach = 300;
 /** Columns from the left in which a row's own words may stand. */
 const first = 8;
 
-function textAt(sheet: Sheet, row: Id | undefined, column: number): string {
+function cellAt(sheet: Sheet, row: Id | undefined, column: number): Cell | undefined {
   const id = sheet.columns.idAt(column);
-  const cell = row !== undefined && id !== undefined ? sheet.cell(row, id) : undefined;
-  return cell?.content.kind === 'text' ? cell.content.text.trim() : '';
+  return row !== undefined && id !== undefined ? sheet.cell(row, id) : undefined;
 }
+
+const textOf = (cell: Cell | undefined): string =>
+  cell?.content.kind === 'text' ? cell.content.text.trim() : '';
+
+const textAt = (sheet: Sheet, row: Id | undefined, column: number): string =>
+  textOf(cellAt(sheet, row, column));
 
 /** Words that are only words: no reading, no choice, nothing measured. */
 function labelAt(sheet: Sheet, row: Id | undefined, column: number): string {
-  const id = sheet.columns.idAt(column);
-  const cell = row !== undefined && id !== undefined ? sheet.cell(row, id) : undefined;
-  return cell?.role || cell?.quantity ? '' : textAt(sheet, row, column);
+  const cell = cellAt(sheet, row, column);
+  return cell?.role || cell?.quantity ? '' : textOf(cell);
 }
 
-/** What a cell is about: the label right beside it, else the first words in its row. */
+/** Room for words that nobody has written yet. */
+const isToBeNamed = ({ content, role, quantity }: Cell): boolean =>
+  content.kind === 'blank' && role !== undefined && quantity === 'text';
+
+/** What a cell is about: the label right beside it, else the first words in its row, if it has a name yet. */
 export function rowCaption(document: Document, id: Id, row: number, column: number): string {
   const sheet = document.sheet(id);
   const rowId = sheet?.rows.idAt(row);
@@ -26,8 +34,9 @@ export function rowCaption(document: Document, id: Id, row: number, column: numb
   const beside = column > 0 ? labelAt(sheet, rowId, column - 1) : '';
   if (beside !== '') return beside;
   for (let at = 0; at < Math.min(column, first); at += 1) {
-    const text = textAt(sheet, rowId, at);
-    if (text !== '') return text;
+    const cell = cellAt(sheet, rowId, at);
+    if (cell && isToBeNamed(cell)) return '';
+    if (textOf(cell) !== '') return textOf(cell);
   }
   return '';
 }

@@ -9,7 +9,7 @@ import { entryLine } from './entry/entry.ts';
 import { finder } from './finder/finder.ts';
 import { writtenKeys, onMac } from './kit/keys.ts';
 import { mount, part } from './kit/mount.ts';
-import { effect } from './kit/signals.ts';
+import { computed, effect } from './kit/signals.ts';
 import { readyLine } from './kept/ready.ts';
 import { notice } from './notice/notice.ts';
 import { foot } from './page/foot.ts';
@@ -68,6 +68,7 @@ export function openShell(root: HTMLElement, workbook: Workbook, screen: Screen)
   mount(start, () => startPage(workbook, shell));
   mount(part(root, '.bar'), () => bar(workbook, screen, shell));
   mount(part(root, 'nav.contents'), () => contents(workbook, screen, shell));
+  keepInView(root, workbook);
   mount(part(root, '.head'), () => head(workbook, shell));
   figuresPanel(part(root, '.figures'), workbook, shell);
   mount(part(root, '.foot'), () => foot(workbook, screen));
@@ -77,6 +78,17 @@ export function openShell(root: HTMLElement, workbook: Workbook, screen: Screen)
   const entry = entryLine(part(root, '.entry'), workbook, shell);
   part(root, '.curtain').addEventListener('click', () => (screen.drawer.value = null));
   return shell;
+}
+
+/** The sheet that is shown is in view in the contents too, once they are drawn. */
+function keepInView(root: HTMLElement, workbook: Workbook): void {
+  const shown = computed(() => workbook.contents.value.find((sheet) => sheet.shown)?.id);
+  effect(() => {
+    if (shown.value === undefined) return;
+    queueMicrotask(() =>
+      root.querySelector('.contents .shown')?.scrollIntoView({ block: 'nearest' }),
+    );
+  });
 }
 
 const isAsked = (id: string): id is keyof typeof askedBy => id in askedBy;

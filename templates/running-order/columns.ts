@@ -5,7 +5,7 @@ const light = { caption: '', width: 108 } as const;
 
 export const { letterOf, widths, captionRow, row } = columnsOf({
   setUp: { caption: 'Set-up', width: 176 },
-  place: { caption: 'Place', width: 112 },
+  place: { caption: 'Place', width: 156 },
   order: { caption: 'Shot as', width: 88, numbers: true },
   takes: { caption: 'Shooting takes', width: 120, numbers: true },
   l1: light,

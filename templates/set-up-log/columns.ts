@@ -6,7 +6,7 @@ export const { letterOf, widths, captions, captionRow, row } = columnsOf({
   setUp: { caption: 'Set-up', width: 96 },
   day: { caption: 'Day', width: 116, numbers: true },
   time: { caption: 'Time', width: 84, numbers: true },
-  camera: { caption: 'Camera', width: 320 },
+  camera: { caption: 'Camera', width: 376 },
   light: { caption: 'Light', width: 128 },
   fixture: { caption: 'Fixture', width: 180 },
   channel: { caption: 'Channel', width: 92 },

@@ -12,6 +12,9 @@ import type { Workbook } from '../workbook.ts';
 import { lineOf } from './facts.ts';
 import { words } from '../../words/words.ts';
 
+const { kelvin, duv, ra, ssi, tlci } = words.spectraList;
+const figureCaptions = [kelvin, duv, ra, ssi, tlci];
+
 /** One of them is shown below: its row says so. */
 export function spectrumList(
   items: readonly ShelfItem[],
@@ -21,14 +24,13 @@ export function spectrumList(
   workbook: Workbook,
 ) {
   const said = words.spectraList;
-  const heads = [said.kelvin, said.duv, said.ra, said.ssi, said.tlci];
   return html`<div class="scroll">
-    <table class="names">
+    <table class="names shelf-list">
       <thead>
         <tr>
           <th scope="col"><span class="unseen">${said.shown}</span></th>
           <th scope="col">${said.name}</th>
-          ${heads.map((head) => html`<th scope="col" class="figure">${head}</th>`)}
+          ${figureCaptions.map((head) => html`<th scope="col" class="figure">${head}</th>`)}
           <th scope="col"><span class="unseen">${said.remove}</span></th>
         </tr>
       </thead>
@@ -74,7 +76,10 @@ function row(
     </td>
     ${
       line
-        ? line.map((figure) => html`<td class="figure">${figure}</td>`)
+        ? line.map(
+            (figure, index) =>
+              html`<td class="figure" data-caption=${figureCaptions[index] ?? ''}>${figure}</td>`,
+          )
         : html`<td colspan="5">${spectrum ? said.filter : said.unreadable}</td>`
     }
     <td>

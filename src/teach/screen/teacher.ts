@@ -163,8 +163,12 @@ function marks(seam: TeacherSeam, taught: Taught, say: (reason?: string) => void
     ${
       marked
         ? html`<div class="verbs">
-              <button class="button" @click=${() => void seam.save('csv')}>CSV</button>
-              <button class="button" @click=${() => void seam.save('xlsx')}>xlsx</button>
+              ${(['csv', 'xlsx'] as const).map(
+                (form) =>
+                  html`<button class="button" @click=${() => void seam.save(form)}>
+                    ${words.teach.saveMarks[form]}
+                  </button>`,
+              )}
               <button
                 class="button"
                 @click=${(event: Event) =>

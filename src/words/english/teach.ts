@@ -83,6 +83,7 @@ export const teach = {
     foreign: 'foreign',
   },
   marks: 'Marks',
+  saveMarks: { csv: 'Save as CSV', xlsx: 'Save as xlsx' },
   wrongAnswers: 'Wrong answers',
   files: 'Files',
   pointsOf: (points: number, most: number) =>

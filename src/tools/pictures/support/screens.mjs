@@ -1,6 +1,7 @@
 import { bigBook } from './big-book.mjs';
 import { command } from './command.mjs';
 import { dialogs } from './dialogs.mjs';
+import { exerciseScreens } from './exercises.mjs';
 import { openSample } from './sample.mjs';
 import { figuresOver, sheets } from './sheets.mjs';
 
@@ -167,7 +168,10 @@ export const screens = {
   import: importing,
   bin,
   ...Object.fromEntries(
-    Object.entries({ ...dialogs, ...sheets }).map(([name, open]) => [name, inSample(open)]),
+    Object.entries({ ...dialogs, ...sheets, ...exerciseScreens }).map(([name, open]) => [
+      name,
+      inSample(open),
+    ]),
   ),
   'big-sheet': bigSheet,
   'big-contents': bigContents,

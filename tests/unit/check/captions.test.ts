@@ -1,0 +1,34 @@
+import { expect, test } from 'vitest';
+import { rowCaption } from '../../../src/check/captions.ts';
+import { buildBook } from '../../../templates/build.ts';
+import { choice, words } from '../../../templates/cells.ts';
+
+const { document } = buildBook({
+  title: 'Lamps',
+  sheets: [
+    {
+      ...{ name: 'Lamps', title: 'Lamps', purpose: '', phase: 'plan', template: 'lamps', widths: [] },
+      cells: {
+        A1: choice('Bench lamp', 'text'),
+        B1: choice('yes', 'text'),
+        C1: choice('3200 K', 'colourTemperature'),
+        A2: choice('', 'text'),
+        B2: choice('yes', 'text'),
+        C2: choice('', 'colourTemperature'),
+        B3: words('Spare'),
+        C3: choice('3200 K', 'colourTemperature'),
+      },
+    },
+  ],
+});
+const sheet = document.sheets[0]?.id ?? '';
+const called = (row: number) => rowCaption(document, sheet, row - 1, 2);
+
+test('a row is called by its first words, or the label beside the cell', () => {
+  expect(called(1)).toBe('Bench lamp');
+  expect(called(3)).toBe('Spare');
+});
+
+test('a row whose name is still to be written is not called by what else stands in it', () => {
+  expect(called(2)).toBe('');
+});
