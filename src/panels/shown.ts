@@ -117,7 +117,7 @@ export interface EntryView {
 
 export interface SlipView {
   readonly address: string;
-  readonly role: Role | 'result' | 'blank';
+  readonly role: Role | 'result' | 'words' | 'blank';
   readonly title: string;
   /** The column's caption, where it adds something. */
   readonly caption: string;

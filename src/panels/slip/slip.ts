@@ -18,6 +18,7 @@ const roles: Readonly<Record<SlipView['role'], string>> = {
   given: words.slip.given,
   answer: words.slip.answer,
   result: words.slip.result,
+  words: words.slip.words,
   blank: words.slip.blank,
 };
 

@@ -33,7 +33,7 @@ export function slipView(look: Look, at: CellPlace): SlipView {
   const why = whyOf(look, explanation);
   return {
     address: blockAddress(at, at, 'cells'),
-    role: cell?.role ?? (isBlank(cell) ? 'blank' : 'result'),
+    role: cell?.role ?? without(cell),
     title: rowCaption(document, sheet, row, column),
     caption: columnCaption(document, sheet, row, column),
     value: shown,
@@ -57,7 +57,12 @@ export function slipView(look: Look, at: CellPlace): SlipView {
   };
 }
 
-const isBlank = (cell: Cell | undefined) => !cell || cell.content.kind === 'blank';
+/** What a cell without a role is: only words are neither worked out nor counted with. */
+function without(cell: Cell | undefined): SlipView['role'] {
+  const kind = cell?.content.kind ?? 'blank';
+  if (kind === 'blank') return 'blank';
+  return kind === 'text' ? 'words' : 'result';
+}
 
 function typedFact(look: Look, at: CellPlace, cell: Cell | undefined, shown: string): Fact[] {
   const place = placeAt(look.document, at);

@@ -5,6 +5,7 @@ export const slip = {
   given: 'given',
   answer: 'answer',
   result: 'result',
+  words: 'words',
   blank: 'blank',
   wanted: 'wanted',
   typed: 'typed',

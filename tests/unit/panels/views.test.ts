@@ -147,6 +147,11 @@ describe('the slip', () => {
     expect(view.goesTo.map(({ label }) => label)).toEqual(['D3 Verdict']);
   });
 
+  test('says what a cell is: words are no result', () => {
+    const roles = ['A1', 'C3', 'B5'].map((address) => slipView(look, spot(address)).role);
+    expect(roles).toEqual(['words', 'result', 'blank']);
+  });
+
   test('shows the rest of the row under its captions', () => {
     const { row } = slipView(look, spot('B4'));
     expect(row.map(({ label, text, shape }) => [label, text, shape])).toEqual([
