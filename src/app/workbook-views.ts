@@ -197,8 +197,8 @@ const emptySlip = {
   value: { text: '' },
   facts: [],
   row: [],
-  comesFrom: [],
-  goesTo: [],
+  comesFrom: { links: [], more: 0 },
+  goesTo: { links: [], more: 0 },
   remarks: [],
   note: '',
 } as const;

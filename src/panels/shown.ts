@@ -130,8 +130,8 @@ export interface SlipView {
   readonly row: readonly RowFact[];
   /** Worked formula and what it says. */
   readonly why?: Why;
-  readonly comesFrom: readonly Link[];
-  readonly goesTo: readonly Link[];
+  readonly comesFrom: Links;
+  readonly goesTo: Links;
   readonly remarks: readonly string[];
   readonly note: string;
   readonly photos?: readonly Photo[];
@@ -159,6 +159,13 @@ export interface Why {
 export interface Link {
   readonly label: string;
   readonly target: Target;
+}
+
+/** The first of many. */
+export interface Links {
+  readonly links: readonly Link[];
+  /** How many there are beside them. */
+  readonly more: number;
 }
 
 export interface FootView {

@@ -8,7 +8,7 @@ import type { Screen } from '../screen.ts';
 import type { Shell } from '../frame.ts';
 import { links } from './links.ts';
 import { verbs } from '../verbs.ts';
-import type { Fact, Link, SlipView } from '../shown.ts';
+import type { Fact, Links, SlipView } from '../shown.ts';
 import type { Workbook } from '../workbook.ts';
 import { words } from '../../words/words.ts';
 
@@ -100,14 +100,11 @@ function why({ why: reason }: SlipView, shell: Shell) {
 }
 
 /** Longer lists say how many more there are: a key side may go to thousands of cells. */
-const chipsHold = 12;
-
-function chips(heading: string, links: readonly Link[], workbook: Workbook) {
-  if (links.length === 0) return '';
-  const more = links.length - chipsHold;
+function chips(heading: string, { links: all, more }: Links, workbook: Workbook) {
+  if (all.length === 0) return '';
   return html`<h3>${heading}</h3>
     <ul class="chips">
-      ${links.slice(0, chipsHold).map(
+      ${all.map(
         ({ label, target }) =>
           html`<li>
             <button class="chip" @click=${() => workbook.jump(target)}>

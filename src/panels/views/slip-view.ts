@@ -6,7 +6,7 @@ import { cellAtSpot, formulaText, typedText, placeAt } from '../../book/look.ts'
 import type { Cell } from '../../book/types.ts';
 import type { CellBlock, CellPlace, ExplainedArgument, Explanation } from '../../engine/types.ts';
 import { spelled } from '../kit/spelled.ts';
-import type { Fact, Link, SlipView, Target, Why } from '../shown.ts';
+import type { Fact, Link, Links, SlipView, Target, Why } from '../shown.ts';
 import { addressFrom, blockAddress } from './address.ts';
 import { columnCaption, rowCaption } from '../../check/captions.ts';
 import type { Look } from './look.ts';
@@ -19,6 +19,8 @@ import { words } from '../../words/words.ts';
 
 /** Units that say more of a calculated number than the one it is shown in; a handful at most. */
 const mostUnits = 4;
+/** Where a cell comes from or goes to. */
+const mostLinks = 12;
 
 export function slipView(look: Look, at: CellPlace): SlipView {
   const { document, engine } = look;
@@ -47,8 +49,8 @@ export function slipView(look: Look, at: CellPlace): SlipView {
     ],
     row: rowFacts(look, at),
     ...(why && { why }),
-    comesFrom: explanation.precedents.map((block) => linkTo(look, sheet, targetOf(block))),
-    goesTo: explanation.dependents.map((place) =>
+    comesFrom: first(explanation.precedents, (block) => linkTo(look, sheet, targetOf(block))),
+    goesTo: first(explanation.dependents, (place) =>
       linkTo(look, sheet, { sheet: place.sheet, from: place }),
     ),
     remarks: look.remarksAt(at),
@@ -56,6 +58,12 @@ export function slipView(look: Look, at: CellPlace): SlipView {
     ...(cell?.photos && { photos: cell.photos }),
   };
 }
+
+/** A key that ten thousand formulas look at is not called by all of them each time it is selected. */
+const first = <Item>(items: readonly Item[], link: (item: Item) => Link): Links => ({
+  links: items.slice(0, mostLinks).map(link),
+  more: Math.max(0, items.length - mostLinks),
+});
 
 /** What a cell without a role is: only words are neither worked out nor counted with. */
 function without(cell: Cell | undefined): SlipView['role'] {

@@ -74,15 +74,21 @@ const slip: SlipView = {
     ],
     summary: 'Stops from one f-number reading to another, at one speed and time.',
   },
-  comesFrom: [
-    { label: 'C6 Reading', target: place(5, 2) },
-    { label: 'key_side', target: place(4, 2) },
-  ],
-  goesTo: [
-    { label: 'F6 Verdict', target: place(5, 5) },
-    { label: 'Contrast by sides', target: place(1, 8) },
-    { label: 'Rebuild in the shed E4', target: place(3, 4) },
-  ],
+  comesFrom: {
+    more: 0,
+    links: [
+      { label: 'C6 Reading', target: place(5, 2) },
+      { label: 'key_side', target: place(4, 2) },
+    ],
+  },
+  goesTo: {
+    more: 0,
+    links: [
+      { label: 'F6 Verdict', target: place(5, 5) },
+      { label: 'Contrast by sides', target: place(1, 8) },
+      { label: 'Rebuild in the shed E4', target: place(3, 4) },
+    ],
+  },
   remarks: [
     'The canvas was metered flat, the face with the dome: up to 0.44 stop of the difference is the meter.',
   ],

@@ -143,8 +143,8 @@ describe('the slip', () => {
     expect(view.why?.worked.map(({ text }) => text).join('')).toBe(
       '2 × log2(1.587 / 2.828) = −1.667',
     );
-    expect(view.comesFrom.map(({ label }) => label)).toEqual(['B3 Reading', 'B2 Reading']);
-    expect(view.goesTo.map(({ label }) => label)).toEqual(['D3 Verdict']);
+    expect(view.comesFrom.links.map(({ label }) => label)).toEqual(['B3 Reading', 'B2 Reading']);
+    expect(view.goesTo.links.map(({ label }) => label)).toEqual(['D3 Verdict']);
   });
 
   test('says what a cell is: words are no result', () => {
