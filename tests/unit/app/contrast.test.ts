@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
+import type { CellRole } from '../../../src/grid/contract.ts';
 
 const css = readFileSync(new URL('../../../src/app/tokens.css', import.meta.url), 'utf8');
 
@@ -108,6 +109,31 @@ describe('beside a meter', () => {
 
   test.each([...texts, ...grounds])('--%s shines less than in the dark theme', (name) => {
     expect(luminance(value(name))).toBeLessThan(luminance(colour(tokens, name, 'dark')));
+  });
+});
+
+describe('WCAG 2.2, 1.4.1 and 1.4.11: what a cell is for is marked by a shape that stands out', () => {
+  const roles = readFileSync(
+    new URL('../../../src/grid/styles/roles.css', import.meta.url),
+    'utf8',
+  );
+  const markOf = (role: string) =>
+    new RegExp(`td\\.${role}::before \\{([^}]*)\\}`).exec(roles)?.[1];
+  const kinds: readonly CellRole[] = ['reading', 'choice', 'given', 'answer'];
+
+  test.each(kinds)('%s', (role) => {
+    const [, token = ''] = /var\(--(lamp|mute|faint)\)/.exec(markOf(role) ?? '') ?? [];
+    for (const theme of themes)
+      for (const ground of ['sheet', 'lampbg'])
+        expect(
+          contrast(colour(tokens, token, theme), colour(tokens, ground, theme)),
+        ).toBeGreaterThanOrEqual(3);
+  });
+
+  test('no two shapes are alike', () => {
+    const shape = (role: string) =>
+      markOf(role)?.replace(/(background|border[a-z-]*): ([^;]*)var\(--\w+\)/g, '$1: $2');
+    expect(new Set(kinds.map(shape)).size).toBe(kinds.length);
   });
 });
 

@@ -7,7 +7,14 @@ const { document } = buildBook({
   title: 'Lamps',
   sheets: [
     {
-      ...{ name: 'Lamps', title: 'Lamps', purpose: '', phase: 'plan', template: 'lamps', widths: [] },
+      ...{
+        name: 'Lamps',
+        title: 'Lamps',
+        purpose: '',
+        phase: 'plan',
+        template: 'lamps',
+        widths: [],
+      },
       cells: {
         A1: choice('Bench lamp', 'text'),
         B1: choice('yes', 'text'),
