@@ -4,7 +4,7 @@ import { cellAt, quantityAt } from '../book/look.ts';
 import { writingSettings } from '../book/settings.ts';
 import type { Document, Place } from '../book/types.ts';
 import type { MarkedClass } from '../teach/mark.ts';
-import { feedbackFor } from '../teach/report.ts';
+import { feedbackFor } from '../teach/feedback.ts';
 import { feedbackPage, handoutPage, keyPage, type LayPage } from '../teach/screen/pages.ts';
 import type { OnPaper } from '../teach/work.ts';
 import { words } from '../words/words.ts';

@@ -5,7 +5,7 @@ import type { Outcome } from '../commands/command.ts';
 import { carryOut } from '../commands/doing.ts';
 import { xlsxOf } from '../files/xlsx/write.ts';
 import { computed, signal } from '../panels/kit/signals.ts';
-import { setExercise } from '../teach/author.ts';
+import { removeExercise, setExercise } from '../teach/author.ts';
 import { namesIn } from '../teach/class-list.ts';
 import { learnersFrom } from '../teach/handouts.ts';
 import { Undeliverable } from '../teach/undeliverable.ts';
@@ -113,6 +113,7 @@ export function teach({ means, now, tell, print }: TeachHands, desk: Desk): void
     },
     author: (planned) =>
       reasonOf(carryOut(desk, setExercise(document, means, session.state.sheet, planned))),
+    remove: () => reasonOf(carryOut(desk, removeExercise(document, session.state.sheet))),
     pick: async (folder) => returnedFrom(await askForFiles(folder)),
   });
 }

@@ -1,9 +1,13 @@
 import { readBook } from '../book/form/read.ts';
 import { writingSettings } from '../book/settings.ts';
+import type { Document } from '../book/types.ts';
 import { tableText } from '../files/in/bytes.ts';
+import { feedbackText } from '../teach/feedback.ts';
+import { freeFile } from '../teach/handouts.ts';
 import { classesIn, marking, type MarkedClass } from '../teach/mark.ts';
 import { csvOf, marksTable, wrongGroups } from '../teach/report.ts';
 import type { ReturnedFile } from '../teach/returned.ts';
+import { Undeliverable } from '../teach/undeliverable.ts';
 import { contentOf } from './openfile.ts';
 import { words } from '../words/words.ts';
 import { Unusable, type Io, type Subcommand } from './types.ts';
@@ -12,7 +16,7 @@ export const mark: Subcommand = {
   name: 'mark',
   usage: words.teach.markHelp.usage,
   summary: words.teach.markHelp.summary,
-  options: {},
+  options: { feedback: words.teach.aFolder },
   flags: ['csv'],
   anywhere: true,
   async run({ options, rest }, io) {
@@ -23,17 +27,44 @@ export const mark: Subcommand = {
     const [handed] = classesIn(read.document);
     if (!handed) throw new Unusable(words.teach.noClass(path));
     const files = await filesAt(returned, io);
-    const marks = marking(read.document, handed, files);
-    let step = marks.next();
-    while (!step.done) step = marks.next();
-    const marked = step.value;
+    const marked = markedBy(read.document, handed, files);
     const writing = writingSettings(read.document.settings);
+    const { feedback } = options;
+    if (feedback !== undefined) await writeFeedback(feedback, read.document, marked, io);
     io.out(options['csv'] === undefined ? summary(marked) : csvOf(marksTable(marked, writing)));
     for (const file of marked.files)
       if (file.kind !== 'counted') io.err(`${file.path}: ${file.says}\n`);
     return marked.files.every(({ kind }) => kind === 'counted' || kind === 'renamed') ? 0 : 1;
   },
 };
+
+function markedBy(...asked: Parameters<typeof marking>): MarkedClass {
+  try {
+    const marks = marking(...asked);
+    let step = marks.next();
+    while (!step.done) step = marks.next();
+    return step.value;
+  } catch (fault) {
+    if (fault instanceof Undeliverable) throw new Unusable(fault.message);
+    throw fault;
+  }
+}
+
+/** A text for each learner who returned something. */
+async function writeFeedback(
+  folder: string,
+  document: Document,
+  marked: MarkedClass,
+  io: Io,
+): Promise<void> {
+  const { title = '', name = '' } = document.sheet(marked.exercise.sheet)?.properties ?? {};
+  const taken = new Set<string>();
+  for (const one of marked.learners) {
+    if (one.path === undefined) continue;
+    const text = feedbackText(title || name, marked, one, writingSettings(document.settings));
+    await io.writeFile(`${folder}/${freeFile(one.learner, taken)}.txt`, text);
+  }
+}
 
 async function filesAt(paths: readonly string[], io: Io): Promise<readonly ReturnedFile[]> {
   const all: string[] = [];

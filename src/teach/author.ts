@@ -11,6 +11,7 @@ import { formulaFrom } from '../formula/bind.ts';
 import { formulaToJson } from '../formula/codec.ts';
 import { cellAtSpot, quantityAt, readAddress } from '../book/look.ts';
 import { blank } from '../book/make/entered.ts';
+import { keepExercise, withoutExercisesOf } from '../book/make/exercises.ts';
 import { Growing } from '../book/make/growing.ts';
 import { made, refused, type Made } from '../book/make/made.ts';
 import { writingSettings } from '../book/settings.ts';
@@ -32,7 +33,7 @@ export function setExercise(
     return made(words.teach.makeExercise, [
       ...steps,
       { kind: 'setCells', sheet, cells },
-      { kind: 'setShelf', shelf: 'exercises', items: [{ id: exercise.id, item: exercise }] },
+      keepExercise(exercise),
     ]);
   } catch (fault) {
     if (fault instanceof Unplanned) return refused(fault.message);
@@ -40,13 +41,11 @@ export function setExercise(
   }
 }
 
-/** The sheet stays as it is; what was asked on it is forgotten. */
+/** The sheet stays as it is; what was asked on it, and of whom, is forgotten. */
 export function removeExercise(document: Document, sheet: Id): Made {
-  const exercise = exerciseOn(document, sheet);
-  if (!exercise) return refused(words.teach.noExercise);
-  return made(words.teach.removeExercise, [
-    { kind: 'setShelf', shelf: 'exercises', items: [{ id: exercise.id, item: null }] },
-  ]);
+  return exerciseOn(document, sheet)
+    ? made(words.teach.removeExercise, withoutExercisesOf(document, sheet))
+    : refused(words.teach.noExercise);
 }
 
 function bound(

@@ -1,20 +1,25 @@
 import { isError } from '../../functions/values.ts';
 import type { Exercise } from '../book/exercises.ts';
+import { figuresOn } from '../book/figures.ts';
 import { addressAt, spotOf } from '../book/look.ts';
-import type { SheetContent } from '../book/types.ts';
+import type { Document, SheetContent } from '../book/types.ts';
+import type { Reference } from '../formula/types.ts';
 import { words } from '../words/words.ts';
 import { cellKey } from './cell-key.ts';
 import { agree, type Answer } from './judge.ts';
 import { Undeliverable } from './undeliverable.ts';
 import type { Workings } from './workings.ts';
 
-/** A hand-out is one sheet: what its formulas read elsewhere would not be in it. */
-export function standsAlone({ id, cells }: SheetContent): void {
+/** A hand-out is one sheet: what its formulas and figures read elsewhere would not be in it. */
+export function standsAlone(document: Document, { id, cells }: SheetContent): void {
+  const isElsewhere = (reference: Reference) =>
+    reference.kind === 'name' || ('sheet' in reference && reference.sheet !== id);
   for (const { cell } of cells)
-    if (cell.content.kind === 'formula')
-      for (const reference of cell.content.formula.references)
-        if (reference.kind === 'name' || ('sheet' in reference && reference.sheet !== id))
-          throw new Undeliverable(words.teach.readsElsewhere);
+    if (cell.content.kind === 'formula' && cell.content.formula.references.some(isElsewhere))
+      throw new Undeliverable(words.teach.readsElsewhere);
+  for (const { title, ranges } of figuresOn(document, id))
+    if (Object.values(ranges).some(isElsewhere))
+      throw new Undeliverable(words.teach.drawsElsewhere(title));
 }
 
 /** No other cell of the sheet may work out what is asked. */

@@ -1,5 +1,6 @@
 import { createBook } from '../book/book.ts';
 import type { Check, Class, Exercise, Handout } from '../book/exercises.ts';
+import { figuresOn, keepFigures } from '../book/figures.ts';
 import { writeBook } from '../book/form/write.ts';
 import { blank } from '../book/make/entered.ts';
 import { newDocument } from '../book/newdocument.ts';
@@ -41,12 +42,14 @@ export function bookFor(
     const { items } = teachers.shelf(shelf);
     return { kind: 'setShelf', shelf, items: items.map((item) => ({ id: item.id, item })) };
   });
+  const figures = figuresOn(teachers, exercise.sheet);
   const item: ShelfItem = { ...handout, id: handout.id };
   const steps: Step[] = [
     { kind: 'setSettings', settings: { ...teachers.settings, more: {} } },
     { kind: 'addSheet', content: { ...content, cells }, at: 1 },
     { kind: 'removeSheet', sheet: first?.id ?? '' },
     ...shelved,
+    ...(figures.length > 0 ? [keepFigures(figures)] : []),
     { kind: 'setShelf', shelf: 'exercises', items: [{ id: item.id, item }] },
   ];
   const ran = book.run({ label: '', steps });

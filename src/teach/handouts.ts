@@ -39,13 +39,13 @@ export function* handoutsFor(
 ): Generator<HandoutFile> {
   const content = contentOf(teachers, exercise.sheet);
   if (!content) throw new Undeliverable(words.book.sheetGone);
-  standsAlone(content);
+  standsAlone(teachers, content);
   const workings = workingsOf(teachers, exercise);
   const taken = new Set<string>();
   try {
     for (const [learner, variant] of drawnFor(exercise, workings, klass)) {
       tellsNothing(workings, exercise, content, variant.answers);
-      const name = freeFile(learner, taken);
+      const name = `${freeFile(learner, taken)}.halfstop`;
       const text = bookFor(teachers, exercise, content, klass, learner, variant);
       yield { learner, name, text, variant, beside: besideOf(workings, exercise, content) };
     }
@@ -62,12 +62,13 @@ export function alikeNeighbours(files: readonly Pick<HandoutFile, 'learner' | 'v
   });
 }
 
-function freeFile(learner: string, taken: Set<string>): string {
+/** The name of a learner’s file, another one for each however alike they are. */
+export function freeFile(learner: string, taken: Set<string>): string {
   const stem = fileName(learner);
   let name = stem;
   for (let count = 2; taken.has(name.toLowerCase()); count += 1) name = `${stem} ${String(count)}`;
   taken.add(name.toLowerCase());
-  return `${name}.halfstop`;
+  return name;
 }
 
 /** Cells right of the column of the answers, as they are shown; empty where there are none. */

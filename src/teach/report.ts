@@ -1,7 +1,7 @@
 import { writeForPeople } from '../../functions/quantities/write.ts';
 import { stopsInWords } from '../../functions/stops/verdictWords.ts';
 import type { WritingSettings } from '../../functions/quantities/settings.ts';
-import type { Exercise, MistakeKind, Question } from '../book/exercises.ts';
+import type { MistakeKind, Question } from '../book/exercises.ts';
 import { escapedText } from '../files/csv/escape.ts';
 import type { PlainBook, PlainCell, PlainSheet, PlainValue } from '../files/plain/types.ts';
 import { joinTable } from '../files/table.ts';
@@ -130,7 +130,7 @@ export function groupsTable(marked: MarkedClass): readonly Row[] {
   ];
 }
 
-export function filesTable({ files }: MarkedClass): readonly Row[] {
+export function filesTable({ files }: Pick<MarkedClass, 'files'>): readonly Row[] {
   return [
     [words.teach.file, words.teach.fate, words.teach.says],
     ...files.map(({ path, kind, says }): Row => [path, words.teach.fates[kind], says]),
@@ -173,37 +173,4 @@ function plainSheet(name: string, rows: readonly Row[]): PlainSheet {
     })),
   );
   return { name, widths: new Map([[0, 200]]), frozenRows: 1, frozenColumns: 1, cells };
-}
-
-/** One question on a learner’s feedback sheet. */
-export interface Feedback {
-  readonly text: string;
-  readonly typed: string;
-  readonly verdict: string;
-  readonly points: string;
-  readonly expected: string;
-  readonly solution: string | undefined;
-}
-
-/** What a learner reads of the own answers, with the worked solution in the own numbers. */
-export function feedbackFor(
-  { questions }: Exercise,
-  { questions: marked }: MarkedLearner,
-  writing: WritingSettings,
-): readonly Feedback[] {
-  return questions.flatMap((question, index) => {
-    const answered = marked[index];
-    if (!answered) return [];
-    const { answer, typed, points, solution } = answered;
-    return [
-      {
-        text: question.text,
-        typed,
-        verdict: judgementWords(question, answer, answered, writing),
-        points: words.teach.pointsOf(points, question.points),
-        expected: writeForPeople(answer.quantity ?? 'number', answer.value, writing),
-        solution,
-      },
-    ];
-  });
 }

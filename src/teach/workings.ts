@@ -4,7 +4,7 @@ import { exerciseFormula, type Exercise } from '../book/exercises.ts';
 import { readBook } from '../book/form/read.ts';
 import { writeBook } from '../book/form/write.ts';
 import { blank } from '../book/make/entered.ts';
-import type { Spot } from '../book/look.ts';
+import { spotOf, type Spot } from '../book/look.ts';
 import { writingSettings } from '../book/settings.ts';
 import type { Document } from '../book/types.ts';
 import { connectEngine, type Result } from '../engine/index.ts';
@@ -12,6 +12,7 @@ import { writeForPeople } from '../../functions/quantities/write.ts';
 import { fixturesIn } from '../files/photometric/shelf.ts';
 import { spectraIn } from '../files/spectra/shelf.ts';
 import { words } from '../words/words.ts';
+import { Undeliverable } from './undeliverable.ts';
 
 type FormulaJson = Exercise['conditions'][number];
 
@@ -30,10 +31,13 @@ export interface Workings {
   close(): void;
 }
 
-export function workingsOf(teachers: Document, { sheet, givens }: Exercise): Workings {
+export function workingsOf(teachers: Document, exercise: Exercise): Workings {
+  const { sheet, givens } = exercise;
   const read = readBook(writeBook(teachers));
   if (!read.ok) throw new Error(read.reason);
   const { document } = read;
+  for (const { at } of [...givens, ...exercise.questions])
+    if (!spotOf(document, { sheet, ...at })) throw new Undeliverable(words.teach.cellGone);
   const book = createBook(document);
   const engine = connectEngine(book, { fixtures: fixturesIn, spectra: spectraIn });
   const written = new Map<FormulaJson, string>();

@@ -1,6 +1,6 @@
 import { faultOfSheetName, maxSheetNameLength } from '../../formula/naming.ts';
 import { copyOf } from '../content.ts';
-import { exerciseOn, handoutOn } from '../exercises.ts';
+import { exerciseOn } from '../exercises.ts';
 import { figuresOn, keepFigures, type Figure } from '../figures.ts';
 import { emptySheet } from '../newdocument.ts';
 import type {
@@ -12,6 +12,7 @@ import type {
   Step,
   Transaction,
 } from '../types.ts';
+import { exerciseOnCopy, keepExercise, withoutExercisesOf } from './exercises.ts';
 import { figuresFor, withoutFiguresOf } from './figures.ts';
 import type { Made } from './made.ts';
 import { made, refused } from './made.ts';
@@ -51,7 +52,10 @@ export function placeSheet(
   return adding(document, { ...content, properties }, at, label, figures);
 }
 
-/** A copy of a sheet right behind it. Its formulas and figures refer to the copy where they referred to itself. */
+/**
+ * A copy of a sheet right behind it. Its formulas, its figures and what is asked on it refer to the copy
+ * where they referred to itself.
+ */
 export function duplicateSheet(
   document: Document,
   means: Pick<Means, 'newId'>,
@@ -61,7 +65,12 @@ export function duplicateSheet(
   if (!copy) return refused(gone);
   const at = document.sheets.findIndex(({ id }) => id === sheet) + 1;
   const figures = figuresFor(figuresOn(document, sheet), means, sheet, copy.id);
-  return placeSheet(document, copy, at, words.book.duplicateSheet, figures);
+  const placed = placeSheet(document, copy, at, words.book.duplicateSheet, figures);
+  const exercise = exerciseOn(document, sheet);
+  if (!placed.ok || !exercise) return placed;
+  const asked = keepExercise(exerciseOnCopy(document, exercise, copy.id, means.newId()));
+  const { steps, ...transaction } = placed.transaction;
+  return { ...placed, transaction: { ...transaction, steps: [...steps, asked] } };
 }
 
 function adding(
@@ -89,13 +98,6 @@ export function removeSheet(document: Document, sheet: Id): Made {
     { kind: 'removeSheet', sheet },
   ];
   return made(words.book.deleteSheet, steps);
-}
-
-/** What was asked on a sheet goes with it. */
-function withoutExercisesOf(document: Document, sheet: Id): readonly Step[] {
-  const asked = [exerciseOn(document, sheet), handoutOn(document, sheet)];
-  const items = asked.flatMap((one) => (one ? [{ id: one.id, item: null }] : []));
-  return items.length > 0 ? [{ kind: 'setShelf', shelf: 'exercises', items }] : [];
 }
 
 /** To a position in the contents, counted without the sheet itself, and to another phase if one is said. */

@@ -68,7 +68,16 @@ export function authorForm(seam: TeacherSeam, say: (reason?: string) => void) {
           )}
         </fieldset>`,
     )}
-    <div class="row end"><button class="button lit">${words.teach.makeExercise}</button></div>
+    <div class="row end">
+      ${
+        seam.taught.value
+          ? html`<button type="button" class="button" @click=${() => say(seam.remove())}>
+              ${words.teach.removeExercise}
+            </button>`
+          : ''
+      }
+      <button class="button lit">${words.teach.makeExercise}</button>
+    </div>
   </form>`;
 }
 

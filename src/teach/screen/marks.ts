@@ -1,7 +1,7 @@
 import { html } from 'lit-html';
 import { table } from '../../panels/kit/table.ts';
 import { words } from '../../words/words.ts';
-import type { MarkedClass } from '../mark.ts';
+import type { Fate, MarkedClass } from '../mark.ts';
 import { filesTable, wrongGroups } from '../report.ts';
 
 /** Marks by learner and question, wrong answers with their likely mistakes, and every file. */
@@ -9,7 +9,9 @@ export function marksView(marked: MarkedClass) {
   const { exercise, learners, most } = marked;
   const said = words.teach;
   const groups = wrongGroups(marked);
-  const [fileCaptions = [], ...files] = filesTable(marked);
+  // What wants a look comes first, not somewhere among two hundred that are as they should be.
+  const files = marked.files.toSorted((one, other) => rank(one) - rank(other));
+  const [fileCaptions = [], ...fates] = filesTable({ files });
   return html`<div class="marks">
     ${titled(
       [said.learner, said.points, ...exercise.questions.map((_, index) => String(index + 1))],
@@ -38,11 +40,13 @@ export function marksView(marked: MarkedClass) {
     }
     ${titled(
       fileCaptions.map(String),
-      files.map((row) => row.map(String)),
+      fates.map((row) => row.map(String)),
       said.files,
     )}
   </div>`;
 }
+
+const rank = ({ kind }: Fate) => Number(kind === 'counted');
 
 const titled = (captions: readonly string[], rows: readonly (readonly string[])[], title: string) =>
   html`<h3>${title}</h3>

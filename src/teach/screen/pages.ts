@@ -1,6 +1,6 @@
 import { html, render } from 'lit-html';
 import { words } from '../../words/words.ts';
-import type { Feedback } from '../report.ts';
+import type { Feedback } from '../feedback.ts';
 
 /** Lays one page into its place on paper. */
 export type LayPage = (host: HTMLElement) => void;

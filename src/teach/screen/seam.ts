@@ -44,6 +44,8 @@ export interface TeacherSeam {
   /** What is asked on the sheet in view, to be changed; nothing asked yet where it is no exercise. */
   plan(): PlannedExercise;
   author(planned: PlannedExercise): string | undefined;
+  /** The sheet stays; what is asked on it goes. */
+  remove(): string | undefined;
   /** Asks for files, or for a folder. */
   pick(folder: boolean): Promise<readonly ReturnedFile[]>;
 }

@@ -100,7 +100,9 @@ function handingOut(seam: TeacherSeam, taught: Taught, say: (reason?: string) =>
         <input class="input" name="seed" required autocomplete="off" maxlength="60" />
       </label>
       <p class="faint">${words.teach.seedHelp}</p>
-      <p class="faint">${words.teach.secretDigests} ${words.teach.secretNone}</p>
+      <p class="faint">
+        ${words.teach.secretDigests} ${words.teach.secretNone} ${words.teach.secretOurs}
+      </p>
       <div class="row end"><button class="button lit">${words.teach.makeZip}</button></div>
     </form>
     ${taught.classes.map(

@@ -25,6 +25,10 @@ export const teach = {
   learnerTwice: (name: string) => `${name} stands in the list twice. Tell the two apart.`,
   readsElsewhere:
     'Formulas of this sheet read names or other sheets, and a hand-out is one sheet alone.',
+  drawsElsewhere: (title: string) =>
+    `The figure “${title}” reads names or other sheets, and a hand-out is one sheet alone.`,
+  cellGone:
+    'The cell of a given or of an answer was deleted. Ask anew on this sheet, or take back the deletion.',
   givesAway: (address: string, number: number) =>
     `${address} shows the answer to question ${String(number)}. Take its formula off the sheet.`,
   zipCut: (count: number) =>
@@ -109,9 +113,9 @@ export const teach = {
       'Writes a book for each learner of a list (a column Name, or the first one) and, apart from them, the key. SHEET is a book with an exercise or the name of one of ours.',
   },
   markHelp: {
-    usage: 'KEY.json RETURNED… [--csv]',
+    usage: 'KEY.json RETURNED… [--csv] [--feedback DIR]',
     summary:
-      'Marks returned books: files, folders and zip files, by the key alone. Every file is accounted for. With --csv the marks come as a table.',
+      'Marks returned books: files, folders and zip files, by the key alone. Every file is accounted for. With --csv the marks come as a table; --feedback writes a text for each learner into a folder.',
   },
   learnerLine: (name: string, marks: string) => `${name}: ${marks}`,
   groupLine: (number: number, mistake: string, typed: string, who: string) =>
@@ -166,6 +170,8 @@ export const teach = {
   secretDigests:
     'Where an answer is a mark, the book holds salted digests of the marks that count. They cannot be read; who writes a program that tries every mark finds them.',
   secretNone: 'Other answers are not in the book in any form and cannot be checked here.',
+  secretOurs:
+    'How our own sheets are worked out can be looked up by whoever has this app; the numbers are each learner’s own.',
   askHelp:
     'Addresses are those of the sheet in view. A question without cell, text and formula is left out.',
   givens: 'Givens, one a line. B2: f/2; f/2.8; f/4, or B3: 200 lx to 2000 lx, step 100 lx',

@@ -92,6 +92,14 @@ describe('mark', () => {
     ]);
     expect(csv.err).toContain('back/readme.txt: No book of ours.');
     expect(csv.err).toContain('back/jun.halfstop: Counts for Jun Park, though');
+    const told = await halfstop(['mark', 'KEY.json', 'back', '--feedback', 'told'], {
+      files: back,
+    });
+    expect(told.out).toContain('Mira Holm: 0 of 5 points');
+    expect(Object.keys(told.files ?? {})).toEqual(['told/Mira Holm.txt', 'told/Jun Park.txt']);
+    const text = String(told.files?.['told/Jun Park.txt']);
+    expect(text).toMatch(/^Stops and f-numbers\nJun Park: 0 of 5 points\n\n1\. By how many stops/);
+    expect(text).toMatch(/\nAnswer: none · blank · 0 of 2 points\nExpected: .+\nStops are 2/);
     const plain = await halfstop(['mark', 'KEY.json', 'back/jun.halfstop'], { files: back });
     expect(plain.code).toBe(0);
     expect(plain.out).toContain('Tomás Ferreira: Nothing came back.');

@@ -2,9 +2,18 @@ import { describe, expect, it } from 'vitest';
 import { exerciseOn, exercisesOf } from '../../../src/book/exercises.ts';
 import { readBook } from '../../../src/book/form/read.ts';
 import { writeBook } from '../../../src/book/form/write.ts';
-import { insertLines } from '../../../src/book/make/lines.ts';
-import { removeSheet } from '../../../src/book/make/sheets.ts';
+import { figuresOn } from '../../../src/book/figures.ts';
+import { addFigure } from '../../../src/book/make/figures.ts';
+import { insertLines, removeLines } from '../../../src/book/make/lines.ts';
+import {
+  addSheet,
+  describeSheet,
+  duplicateSheet,
+  removeSheet,
+} from '../../../src/book/make/sheets.ts';
 import { removeExercise, setExercise } from '../../../src/teach/author.ts';
+import { handoutsFor } from '../../../src/teach/handouts.ts';
+import { keepClass, newClass } from '../../../src/teach/key.ts';
 import { placeExercise } from '../../../src/teach/place.ts';
 import { plannedFrom } from '../../../src/teach/planned.ts';
 import type { PlannedExercise } from '../../../src/teach/plan.ts';
@@ -93,6 +102,72 @@ describe('an exercise on a sheet of one’s own', () => {
     const drawn = variantOf(exercise, workings, '1', 'Anyone');
     expect(drawn.ok ? '' : drawn.reason).toBe(
       'No numbers were found that will do, in 400 draws. Condition 1 is not met.',
+    );
+  });
+});
+
+describe('the sheet of an exercise', () => {
+  function exercised() {
+    const opened = sheet();
+    opened.must(setExercise(opened.document, opened.means, opened.id, asked));
+    const exercise = exerciseOn(opened.document, opened.id)!;
+    const klass = newClass(opened.means, exercise, '7', ['Mira Holm'], 'salt');
+    return { ...opened, exercise, klass };
+  }
+
+  it('is duplicated with what is asked on it, which reads the copy', () => {
+    const { book, document, id, must, means, exercise } = exercised();
+    must(insertLines(document, means, id, 'rows', 1, 1));
+    must(removeLines(document, id, 'rows', [1]));
+    const copied = duplicateSheet(document, means, id);
+    must(copied);
+    const copy = exerciseOn(document, copied.ok ? copied.sheet : '')!;
+    expect(copy.id).not.toBe(exercise.id);
+    expect(plannedFrom(document, copy)).toEqual(plannedFrom(document, exercise));
+    expect(JSON.stringify(copy)).not.toContain(`"${id}"`);
+    const workings = workingsOf(document, copy);
+    const drawn = variantOf(copy, workings, '1', 'Anyone');
+    expect(drawn.ok && drawn.answers[0]?.value).toBeGreaterThan(0);
+    workings.close();
+    book.undo();
+    expect(exercisesOf(document)).toEqual([exercise]);
+  });
+
+  it('keeps it under another name, and takes class lists along when it is deleted', () => {
+    const { book, document, id, must, means, exercise, klass } = exercised();
+    must(keepClass(document, klass));
+    must(describeSheet(document, id, { name: 'Homework', title: 'Homework' }));
+    expect(exerciseOn(document, id)).toEqual(exercise);
+    expect([...handoutsFor(document, exercise, klass)]).toHaveLength(1);
+    const kept = document.shelf('exercises');
+    must(addSheet(document, means));
+    must(removeSheet(document, id));
+    expect(document.shelf('exercises').items).toEqual([]);
+    book.undo();
+    expect(document.shelf('exercises')).toEqual(kept);
+    must(removeExercise(document, id));
+    expect(document.shelf('exercises').items).toEqual([]);
+  });
+
+  it('is not handed out once the cell of a given or an answer is gone', () => {
+    const { document, id, must, exercise, klass } = exercised();
+    must(removeLines(document, id, 'rows', [0]));
+    expect(() => [...handoutsFor(document, exercise, klass)]).toThrow(
+      'The cell of a given or of an answer was deleted.',
+    );
+  });
+
+  it('is handed out with its figures; one that reads elsewhere stops it', () => {
+    const { document, id, must, means, exercise, klass } = exercised();
+    const planned = { kind: 'ladder', title: 'Tones', cells: { values: 'B1:B2' } };
+    must(addFigure(document, means, id, planned));
+    const [{ text } = { text: '' }] = handoutsFor(document, exercise, klass);
+    const read = readBook(text);
+    expect(read.ok && figuresOn(read.document, id)).toEqual(figuresOn(document, id));
+    must(addSheet(document, means, { name: 'Other' }));
+    must(addFigure(document, means, id, { ...planned, cells: { values: 'Other!A1' } }));
+    expect(() => [...handoutsFor(document, exercise, klass)]).toThrow(
+      'The figure “Tones” reads names or other sheets',
     );
   });
 });
