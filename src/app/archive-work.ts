@@ -6,8 +6,7 @@ import { gather, merge, type TakenIn } from './archiving.ts';
 import { newId } from './means.ts';
 
 export type ArchiveJob =
-  | { readonly job: 'write'; readonly made: string }
-  | { readonly job: 'read'; readonly bytes: Uint8Array };
+  { readonly job: 'write'; readonly made: string } | { readonly job: 'read'; readonly file: File };
 
 export type ArchiveAnswer =
   | {
@@ -34,6 +33,6 @@ async function answer(store: BookStore, job: ArchiveJob): Promise<ArchiveAnswer>
     const { archive, unreadable } = await gather(store, job.made);
     return { bytes: writeArchive(archive), books: archive.books.length, unreadable };
   }
-  const read = readArchive(job.bytes);
+  const read = readArchive(new Uint8Array(await job.file.arrayBuffer()));
   return read.ok ? { taken: await merge(store, read.archive, newId) } : { reason: read.reason };
 }

@@ -32,7 +32,7 @@ export async function saveArchive(now: Date): Promise<Outcome> {
 
 /** Takes in the books of an archive; nothing that is here is overwritten. */
 export async function takeArchive(file: File): Promise<Outcome> {
-  const answer = await ask({ job: 'read', bytes: new Uint8Array(await file.arrayBuffer()) });
+  const answer = await ask({ job: 'read', file });
   if (!('taken' in answer)) return failed(answer);
   const { added, beside, same } = answer.taken;
   const some = added + beside + same > 0;

@@ -3,6 +3,7 @@ import type { Document, Means, Settings } from '../book/types.ts';
 import type { Outcome } from '../commands/command.ts';
 import { taking } from '../files/in/build.ts';
 import { newBookFrom } from '../files/in/newBook.ts';
+import { most } from '../files/in/refused.ts';
 import { typeOf, type OutForm } from '../files/out/forms.ts';
 import { exportDialog, type ExportState } from '../panels/files/export.ts';
 import { importDialog, type ImportState } from '../panels/files/import.ts';
@@ -50,17 +51,14 @@ export function exchangeActions(hands: ExchangeHands): readonly Action[] {
 }
 
 /** A file of another program: looked at first, then taken in. */
-export async function importFile(hands: ExchangeHands, file: File): Promise<Outcome> {
-  const bytes = new Uint8Array(await file.arrayBuffer());
+export function importFile(hands: ExchangeHands, file: File): Outcome {
+  if (file.size > most.packed) return { ok: false, reason: words.files.largerThan50 };
   const state = signal<ImportState>({ kind: 'reading' });
   let work: Exchanging<unknown> | undefined;
   const read = async (decimal?: '.' | ',') => {
     work?.cancel();
     state.value = { kind: 'reading' };
-    const reading = exchange(
-      { kind: 'read', name: file.name, bytes, ...(decimal && { decimal }) },
-      () => undefined,
-    );
+    const reading = exchange({ kind: 'read', file, ...(decimal && { decimal }) }, () => undefined);
     work = reading;
     const result = await reading.result;
     if (work !== reading) return;

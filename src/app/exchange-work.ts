@@ -12,8 +12,7 @@ import { words } from '../words/words.ts';
 export type ExchangeTask =
   | {
       readonly kind: 'read';
-      readonly name: string;
-      readonly bytes: Uint8Array;
+      readonly file: File;
       readonly decimal?: '.' | ',';
     }
   | {
@@ -32,8 +31,9 @@ export type ExchangeAnswer =
 
 const answer = (message: ExchangeAnswer) => postMessage(message);
 
-function read({ bytes, name, decimal }: Extract<ExchangeTask, { kind: 'read' }>): void {
-  const result = readForeign(bytes, name, { isFunction, ...(decimal && { decimal }) });
+async function read({ file, decimal }: Extract<ExchangeTask, { kind: 'read' }>): Promise<void> {
+  const bytes = new Uint8Array(await file.arrayBuffer());
+  const result = readForeign(bytes, file.name, { isFunction, ...(decimal && { decimal }) });
   if (result.ok) answer({ kind: 'read', imported: result.imported });
   else answer({ kind: 'refused', ...result });
 }
@@ -55,13 +55,8 @@ async function write(task: Extract<ExchangeTask, { kind: 'write' }>): Promise<vo
 }
 
 export function take(task: ExchangeTask): void {
-  if (task.kind === 'read') read(task);
-  else
-    void write(task).catch(() =>
-      answer({
-        kind: 'refused',
-        ok: false,
-        reason: words.exchange.notWritten,
-      }),
-    );
+  const reason = task.kind === 'read' ? words.exchange.notRead : words.exchange.notWritten;
+  void (task.kind === 'read' ? read(task) : write(task)).catch(() =>
+    answer({ kind: 'refused', ok: false, reason }),
+  );
 }

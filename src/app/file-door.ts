@@ -1,4 +1,3 @@
-import { readBook } from '../book/form/read.ts';
 import type { PhotoFile } from '../book/form/photos.ts';
 import { writeBook } from '../book/form/write.ts';
 import type { Book, Document } from '../book/types.ts';
@@ -6,6 +5,7 @@ import type { Outcome } from '../commands/command.ts';
 import { takeArchive } from './archive.ts';
 import { others } from './exchange-actions.ts';
 import { askForFile, saveText } from './file-dialog.ts';
+import { readApart } from './opening.ts';
 import { words } from '../words/words.ts';
 
 /** A file that came in, with the way back to it where the browser gives one. */
@@ -40,7 +40,7 @@ export interface FileDoorMeans {
   /** Takes in what belongs on a shelf of the open book; true for each file that was. */
   toShelves(files: readonly File[]): Promise<readonly boolean[]>;
   /** Takes in a file of another program. */
-  other(file: File): Promise<Outcome>;
+  other(file: File): Outcome;
 }
 
 /** Where files come in and go out: the picker, a drop on the window, a double click when installed. */
@@ -66,7 +66,7 @@ export function createFileDoor(means: FileDoorMeans): FileDoor {
     if (/\.zip$/i.test(file.name)) return takeArchive(file).finally(() => means.list());
     // A book is known by how it begins, whatever it is called.
     if (!/^\uFEFF?\s*\{/.test(await file.slice(0, 64).text())) return means.other(file);
-    const read = readBook(await file.text());
+    const read = await readApart(file);
     if (!read.ok) return read;
     const begun = await means.begin(read.document);
     const id = means.openId();

@@ -1,6 +1,7 @@
 import { draftOf } from './inside/opened.ts';
 import type { Draft } from './inside/draft.ts';
 import { inTurn, takeBack } from './steps/apply.ts';
+import { faultOfTexts } from './texts.ts';
 import type { Book, Change, Document, Effect, Listener, Step, Transaction } from './types.ts';
 
 interface Done {
@@ -35,6 +36,8 @@ export function createBook(document: Document): Book {
     document,
     run(transaction) {
       if (transaction.steps.length === 0) return { ok: true, change: null };
+      const reason = faultOfTexts(transaction.steps);
+      if (reason !== undefined) return { ok: false, reason };
       const redoable = undone.splice(0);
       const result = perform(transaction, 'do');
       if (!result.ok) undone.push(...redoable);

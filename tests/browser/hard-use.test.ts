@@ -64,6 +64,22 @@ test('an error that nobody caught is told', async () => {
   expect(faults.take(/nobody caught it/)).toBeGreaterThan(0);
 });
 
+test('a book that is long in reading is said to be read, and can be stopped', async () => {
+  const { page, context } = await openApp();
+  // The thread that reads it never gets its script.
+  await context.route('**/opening*', () => undefined);
+  await page.locator('.card').first().waitFor();
+  const asked = page.waitForEvent('filechooser');
+  await page.getByRole('button', { name: 'Open a file' }).first().click();
+  const buffer = Buffer.from('{}');
+  await (await asked).setFiles({ name: 'loft.halfstop', mimeType: 'application/json', buffer });
+  const box = page.getByRole('dialog', { name: 'Open a book' });
+  await box.getByText('Reading loft.halfstop').waitFor();
+  await box.getByRole('button', { name: 'Stop' }).click();
+  await page.getByText('Stopped. Nothing was changed.').waitFor();
+  await box.waitFor({ state: 'detached' });
+});
+
 /** Everything that a name or a text can be, made to do harm. */
 function hostileBook(): string {
   const opened = openBook({ Walk: attacks.map((attack) => [`'${attack}`, '1 lx']) });

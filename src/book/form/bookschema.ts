@@ -11,6 +11,7 @@ import {
   settings,
   sheetProperties,
   shelfItem,
+  text,
 } from './schema.ts';
 import { form, version } from './version.ts';
 import { words } from '../../words/words.ts';
@@ -57,7 +58,7 @@ export const jpeg = v.pipe(
 export const bookSchema = v.strictObject({
   form: v.literal(form),
   version: v.literal(version),
-  title: v.string(),
+  title: text,
   settings,
   typedUnder: v.array(entrySettings),
   sheets: v.pipe(v.array(sheet), v.minLength(1, words.bookFile.oneSheet)),

@@ -2,6 +2,7 @@ import * as v from 'valibot';
 import { quantityNames } from '../../../functions/quantities/names.ts';
 import { isId } from '../../formula/ids.ts';
 import type { Json } from '../types.ts';
+import { mostText } from '../texts.ts';
 import { phases, shelves } from '../types.ts';
 import { faultOfJson } from './openjson.ts';
 import { words } from '../../words/words.ts';
@@ -12,6 +13,8 @@ export const finite = v.pipe(v.number(), v.finite(words.bookFile.aFiniteNumber))
 export const quantity = v.picklist(quantityNames);
 export const receptor = v.picklist(['dome', 'flat']);
 export const role = v.picklist(['reading', 'choice', 'given', 'answer']);
+/** What people write; other texts have limits of their own. */
+export const text = v.pipe(v.string(), v.maxLength(mostText, words.bookFile.atMostText(mostText)));
 const positive = v.pipe(
   v.number(),
   v.finite(words.bookFile.aFiniteNumber),
@@ -81,9 +84,9 @@ const rowFilter = v.strictObject({
 });
 
 export const sheetProperties = v.strictObject({
-  name: v.string(),
-  title: v.string(),
-  purpose: v.string(),
+  name: text,
+  title: text,
+  purpose: text,
   phase: v.nullable(v.picklist(phases)),
   template: v.nullable(v.string()),
   tolerance: v.nullable(
@@ -149,7 +152,7 @@ export const said = {
   yields: v.exactOptional(v.literal(true)),
   role: v.exactOptional(role),
   format: v.exactOptional(format),
-  note: v.exactOptional(v.string()),
+  note: v.exactOptional(text),
   tolerance: v.exactOptional(
     v.pipe(
       v.number(),
@@ -171,8 +174,8 @@ export const said = {
 
 /** What it holds: one of these, or none for a blank. */
 export const held = {
-  typed: v.exactOptional(v.string()),
+  typed: v.exactOptional(text),
   number: v.exactOptional(finite),
-  text: v.exactOptional(v.string()),
+  text: v.exactOptional(text),
   truth: v.exactOptional(v.boolean()),
 };

@@ -27,6 +27,8 @@ export const book = {
   tooLarge: (axis: Axis, most: number, has: number) =>
     `A sheet has at most ${String(most)} ${axis}; this one has ${String(has)}.`,
   twoOfOneId: (axis: Axis) => `Two ${axis} of the sheet carry one id.`,
+  textTooLong: (most: number, has: number) =>
+    `A text has at most ${most.toLocaleString('en')} characters here; this one has ${has.toLocaleString('en')}.`,
   paste: 'Paste',
   nameTaken: (name: string) => `“${name}” is already a name in this book.`,
   name: (name: string) => `Name ${name}`,

@@ -35,6 +35,7 @@ export const exchange = {
   form: 'form',
   formulas: 'formulas',
   notWritten: 'The book could not be written in this form. It is as it was.',
+  notRead: 'The file is no longer where it was. Nothing was changed.',
   stillReading: 'The file is still being read.',
   importOf: (name: string) => `Import ${name}`,
   exported: (title: string, form: string) => `Exported ${title} as ${form}.`,
