@@ -21,6 +21,7 @@ const exceptions: readonly (readonly [selector: string, why: string])[] = [
   ['.reference .name, .reference .lead, .reference .lead + p', 'what a function says of itself'],
   ['.reference .parameters, .reference .equation, .reference .cited', 'the same'],
   ['.reference .examples p, .reference .limits, .reference .chips', 'the same'],
+  ['.offered .card', 'exercises of ours, which say what they are themselves, as templates do'],
   ['.box-body .chip', 'names of quantities, which stand with them in functions/'],
 ];
 
@@ -124,6 +125,7 @@ const dialogs = [
   'Fixtures',
   'Spectra',
   'Export',
+  'Exercises',
 ];
 
 test('the shell in another language shows no sentence that is not in the catalogue', async () => {
@@ -144,6 +146,12 @@ test('its dialogs show none either', async () => {
     await choose(page, name);
     await page.waitForSelector('dialog[open] h2');
     expect(await unbracketed(page), name).toEqual([]);
+    const ask = page.locator('dialog').getByText('[Ask on this sheet]', { exact: true });
+    if (name === 'Exercises') {
+      await ask.click();
+      await page.waitForSelector('dialog fieldset');
+      expect(await unbracketed(page), 'Ask on this sheet').toEqual([]);
+    }
     await page.keyboard.press('Escape');
     await page.waitForSelector('dialog[open]', { state: 'detached' });
   }

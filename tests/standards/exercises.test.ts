@@ -9,8 +9,10 @@ import { workingsOf } from '../../src/teach/workings.ts';
 import { countingMeans } from '../unit/engine/support/openBook.ts';
 
 interface Published {
-  /** Where the exercise or the worked example is printed. All from memory. */
+  /** Where the exercise or the worked example is printed; from memory where `read` does not say where. */
   readonly source: string;
+  /** The page on which its text and its answer were read, 29 November 2026. */
+  readonly read?: string;
   readonly givens: readonly (readonly [name: string, quantity: QuantityName, typed: string])[];
   readonly asks: string;
   readonly quantity: QuantityName;
@@ -21,6 +23,57 @@ interface Published {
 }
 
 const published: readonly Published[] = [
+  {
+    source:
+      'Precalculus, 2nd edition, chapter 5, problem 70: a lamp of 90 cd over a book, its light 25° off the upright, 18 lm/ft² wanted; how far away?',
+    read: 'vaia.com/en-us/textbooks/math/precalculus-2-edition/chapter-5',
+    givens: [
+      ['candela', 'number', '90'],
+      ['angle', 'number', '25'],
+      ['wanted', 'number', '18'],
+    ],
+    asks: 'How many feet?',
+    quantity: 'number',
+    formula: '=SQRT($candela*COS(RADIANS($angle))/$wanted)',
+    answer: 2.13,
+    rounded: 0.005,
+  },
+  {
+    source:
+      'Lighting for Electricians (A. Lee, an open textbook), chapter 10, example 2: 100 lux one metre away, three metres away',
+    read: 'pressbooks.bccampus.ca/lightingforelectricians',
+    givens: [
+      ['lux', 'illuminance', '100 lx'],
+      ['near', 'length', '1 m'],
+      ['far', 'length', '3 m'],
+    ],
+    asks: 'How many lux are left?',
+    quantity: 'illuminance',
+    formula: '=INVERSESQUARE($lux,$near,$far)',
+    answer: 11.1,
+    rounded: 0.05,
+  },
+  {
+    source:
+      'An algebra textbook (the page leaves its title out), problem 63: the density of a photographic material that transmits 90 %',
+    read: 'studyquestionhub.com, problem 63 on photographic quality assurance',
+    givens: [['passes', 'share', '90 %']],
+    asks: 'What is its density?',
+    quantity: 'density',
+    formula: '=TRANSMISSIONDENSITY($passes)',
+    answer: 0.04576,
+    rounded: 0.000_005,
+  },
+  {
+    source: 'A technical lexicon, micro reciprocal degree: 3,600 K are 278 mired',
+    read: 'itwissen.info/en/micro-reciprocal-degree-mrd.html',
+    givens: [['kelvin', 'colourTemperature', '3600 K']],
+    asks: 'How many mired?',
+    quantity: 'mired',
+    formula: '=MIRED($kelvin)',
+    answer: 278,
+    rounded: 0.5,
+  },
   {
     source:
       'ANSI PH3.49, worked example of a reflected-light meter: B = 3200 cd/m², S = 125, t = 1/125',
