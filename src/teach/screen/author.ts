@@ -38,7 +38,8 @@ export function authorForm(seam: TeacherSeam, say: (reason?: string) => void) {
     const said = fieldsOf(event);
     const planned = plannedBy(said, asked.length);
     const reason = seam.author(planned);
-    say(reason ?? words.teach.kept);
+    const before = seam.taught.value?.classes.length ?? 0;
+    say(reason ?? (before > 0 ? words.teach.keptAfter : words.teach.kept));
   };
   return html`<form @submit=${set}>
     <p class="faint">${words.teach.askHelp}</p>

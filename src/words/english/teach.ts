@@ -187,4 +187,6 @@ export const teach = {
   solution: 'Worked solution, with formulas in braces: {STOPS(B2,B3)}',
   mistakesField: 'Mistakes, one a line. forgot to square: =B2*B3/B4',
   kept: 'The exercise is kept.',
+  keptAfter:
+    'The exercise is kept. It was handed out before: what comes back is marked by what is asked now, and where givens have changed it must be handed out again.',
 } as const;
