@@ -14,6 +14,8 @@ export interface PlannedLight {
   readonly diffusion?: string;
   readonly gel?: string;
   readonly circuit?: string;
+  /** Channel or address of the dimmer. */
+  readonly channel?: string;
   /** A frame so many metres before the lamp, or a board where it is aimed. */
   readonly sheet?: {
     readonly size: readonly [width: number, height: number];
@@ -50,6 +52,7 @@ export const rig = columnsOf({
   diffusion: { caption: 'Diffusion', width: 92, numbers: true },
   gel: { caption: 'Gel', width: 132, numbers: true },
   circuit: { caption: 'Circuit', width: 88 },
+  channel: { caption: 'Channel', width: 92 },
 });
 
 /** Rows of lights that a sheet has room for, and where they begin. */
@@ -102,6 +105,7 @@ function lightRow(row: number, light: PlannedLight | undefined): Record<string, 
     diffusion: choice(light?.diffusion ?? '', 'stops'),
     gel: choice(light?.gel ?? '', 'stops'),
     circuit: text(light?.circuit ?? ''),
+    channel: text(light?.channel ?? ''),
   });
 }
 

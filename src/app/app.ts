@@ -14,6 +14,7 @@ import { createFigures } from './figures.ts';
 import { createFileDoor } from './file-door.ts';
 import { gridEvents } from './grid-events.ts';
 import { createHand, type GridHand } from './grid-hand.ts';
+import { followRigs } from './live-rigs.ts';
 import { followSweeps } from './live-sweeps.ts';
 import { keepTries } from '../teach/tries.ts';
 import { createKeyMap, isTyping } from './keys.ts';
@@ -24,6 +25,7 @@ import { exchangeActions, importFile, type ExchangeHands } from './exchange-acti
 import { keptActions } from './kept-actions.ts';
 import { followUpdates } from './offline/updates.ts';
 import { settingsHere } from './place.ts';
+import { planActions } from './plan-actions.ts';
 import { createPrinting } from './print.ts';
 import { repeatActions } from './repeat-actions.ts';
 import { teachActions } from './teach-actions.ts';
@@ -79,7 +81,7 @@ export function startApp(root: HTMLElement): void {
       spectra: loaded.spectraIn,
     });
     laid.calculateWith(engine, loaded.createChecker(laid.book, engine));
-    const stops = [followSweeps(laid, means), keepTries(laid.book)];
+    const stops = [followSweeps(laid, means), followRigs(laid, means), keepTries(laid.book)];
     stopFollowing = () => stops.forEach((stop) => stop());
     grid.focus();
     shell.grid.dataset['ready'] = 'true';
@@ -152,6 +154,7 @@ export function startApp(root: HTMLElement): void {
     }),
     ...exchangeActions(exchanging),
     ...chooseActions({ means, desk: () => desk.value, tell }),
+    ...planActions({ means, desk: () => desk.value }),
     ...repeatActions({
       means,
       now,

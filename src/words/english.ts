@@ -37,6 +37,7 @@ import { over } from './english/over.ts';
 import { page } from './english/page.ts';
 import { photo } from './english/photo.ts';
 import { photometric } from './english/photometric.ts';
+import { plan } from './english/plan.ts';
 import { polar } from './english/polar.ts';
 import { print } from './english/print.ts';
 import { quantity } from './english/quantity.ts';
@@ -102,6 +103,7 @@ export const english = {
   page,
   photo,
   photometric,
+  plan,
   polar,
   print,
   quantity,

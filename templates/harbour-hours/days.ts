@@ -5,8 +5,11 @@ import { at as camera } from '../key-fill-background/camera.ts';
 import { head as hireHead } from '../hire/rows.ts';
 import { harbourPackage, items, named } from '../package/harbour.ts';
 import { orderAt, packageSheet } from '../package/plan.ts';
-import { needs, type PlannedNeed, type PlannedOrder } from '../package/rows.ts';
+import type { PlannedNeed, PlannedOrder } from '../package/planned.ts';
+import { needs } from '../package/tables.ts';
 import { firstLight, lights, rig } from '../rig.ts';
+import { harbourRunning } from '../running-order/harbour.ts';
+import { runningSheet } from '../running-order/plan.ts';
 import { harbourStrike, strikeSheet } from '../strike/plan.ts';
 
 /** A column of the lights on the set plan. */
@@ -32,6 +35,9 @@ function counted(need: PlannedNeed, index: number): PlannedNeed {
     const name = `$A${needs.first + index}`;
     return from(`=COUNTIF(${onPlan('fixture')},${name})`, 'Set plan');
   }
+  const hung = `COUNTA(${onPlan('fixture')})`;
+  if (need.from === 'lights and a frame') return from(`=${hung}+1`, 'Set plan and a frame');
+  if (need.from === 'a light each') return from(`=${hung}`, 'Set plan');
   if (need.item === named('Open face 800')) return from(hire(hires.open, 'count'), 'Hire');
   return need;
 }
@@ -52,11 +58,25 @@ const used = harbourPackage.used.map((one) => {
 const inLoft = (setting: keyof typeof camera) => `='Sail loft'!${camera[setting]}`;
 const inShed = (setting: keyof typeof camera) => `='Boat shed'!${camera[setting]}`;
 
-/** From the order to the last case back in the van. */
+/** A light of the set plan by its row there. */
+const planned = (light: number): string =>
+  `='Set plan'!${rig.letterOf('light')}${firstLight + light}`;
+
+/** From the running order to the last case back in the van. */
 export const daysSheets = [
+  runningSheet({
+    ...harbourRunning,
+    begins: '=Recce!B4+8/24',
+    lights: harbourRunning.lights.map((_, light) => planned(light)),
+    setUps: harbourRunning.setUps.map((one) => ({
+      ...one,
+      place: places[placeNames.indexOf(one.place)] ?? '',
+    })),
+  }),
   packageSheet({
     ...harbourPackage,
     firstDay: '=Recce!B4-1',
+    ofTheRigs: 'every fixture of the rigs is in this order',
     places: harbourPackage.places.map((one, index) => ({ ...one, place: places[index] ?? '' })),
     needs: harbourPackage.needs.map((need, index) => ({
       ...counted(need, index),

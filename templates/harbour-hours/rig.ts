@@ -16,6 +16,7 @@ const lights: readonly PlannedLight[] = [
     at: [-2.85, -1.04, 2.22],
     aim: [0, 0, 1.2],
     circuit: 'Loft A',
+    channel: '1',
     sheet: { size: [1.2, 1.2], distance: 1, through: '1/4' },
   },
   {
@@ -25,6 +26,7 @@ const lights: readonly PlannedLight[] = [
     aim: [0, 0, 1.2],
     output: '7 %',
     circuit: 'Loft A',
+    channel: '2',
   },
   {
     light: 'Back',
@@ -36,6 +38,7 @@ const lights: readonly PlannedLight[] = [
     diffusion: '2',
     gel: '2/3',
     circuit: 'Loft B',
+    channel: '3',
   },
   {
     light: 'Canvas left',
@@ -46,6 +49,7 @@ const lights: readonly PlannedLight[] = [
     diffusion: '2',
     gel: '2/3',
     circuit: 'Loft B',
+    channel: '4',
   },
   {
     light: 'Canvas right',
@@ -56,6 +60,7 @@ const lights: readonly PlannedLight[] = [
     diffusion: '1 1/3',
     gel: '2/3',
     circuit: 'Loft B',
+    channel: '5',
   },
   {
     light: 'Bench',
@@ -64,6 +69,7 @@ const lights: readonly PlannedLight[] = [
     aim: [1.9, 0.6, 0.8],
     output: '6 %',
     circuit: 'Loft B',
+    channel: '6',
   },
 ];
 

@@ -1,6 +1,5 @@
-import type { PlannedPackage } from './planned.ts';
-import type { PlannedOrder } from './rows.ts';
-import { order } from './rows.ts';
+import type { PlannedOrder, PlannedPackage } from './planned.ts';
+import { order } from './tables.ts';
 
 const [loft, shed, ice] = ['Sail loft', 'Boat shed', 'Ice house'];
 const [house, own] = ['Quay Hire', 'our own'];

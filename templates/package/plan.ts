@@ -3,24 +3,18 @@ import { choice, remarks, words } from '../cells.ts';
 import type { PlannedSheet } from '../plan.ts';
 import { letterOf, widths } from './columns.ts';
 import { harbourPackage } from './harbour.ts';
-import {
-  dayTable,
-  down,
-  needs,
-  needTable,
-  order,
-  orderTable,
-  totals,
-  used,
-  useTable,
-} from './rows.ts';
+import { dayTable } from './days.ts';
+import { needTable } from './needs.ts';
+import { orderTable } from './order.ts';
+import { down, needs, order, totals, used } from './tables.ts';
+import { useTable } from './used.ts';
 import type { PlannedPackage } from './planned.ts';
 
 const reckoning = [
   'A piece is ordered as often as it is out on the one day that needs most of it, not as often as it stands on the plans; spares come on top.',
   'A day without a word is a day off. Of the words preparation, shoot, travel and return the dearest of a day counts; a week is charged as so many days.',
   'What is used up adds up over all days and is bought: by area with both sides, by length with the width only.',
-  "Count from the sheets of the rig, so that nothing is typed twice: =COUNTIF('Set plan'!B5:B20,A36) counts what hangs there.",
+  'The command Collect the rigs puts in what hangs on the set plans and is not here, and counts it there; what it still has to collect is said above. Look through stands, spares, weight and rate of what is new.',
 ];
 
 const cautions = [
@@ -80,9 +74,11 @@ export const packageSheet = (planned: PlannedPackage): PlannedSheet => ({
     },
     A5: words('Counted'),
     B5: {
-      typed: `=IF(COUNTIF(${down('spares', needs)},"*ordered*")=0,"everything needed is on the order once",COUNTIF(${down('spares', needs)},"*ordered*")&" of what is needed not on the order, or twice")`,
+      typed: `=IF(COUNTIF(${down('spares', needs)},"no such place")>0,COUNTIF(${down('spares', needs)},"no such place")&" of what is needed at no place of the days",IF(COUNTIF(${down('spares', needs)},"*ordered*")=0,"everything needed is on the order once",COUNTIF(${down('spares', needs)},"*ordered*")&" of what is needed not on the order, or twice"))`,
       quantity: 'text',
     },
+    E5: words('Of the rigs'),
+    F5: { typed: planned.ofTheRigs ?? '', quantity: 'text' },
     ...dayTable(planned.firstDay, planned.places),
     ...needTable(planned.needs),
     ...orderTable(planned.order),

@@ -13,7 +13,7 @@ export const expected: readonly ExpectedCell[] = [
   comesTo('Q19', 46_286 + 11.5 / 24, '08:00, 2 h to rig and 1.5 h to shoot', 1e-6),
   comesTo(
     'B3',
-    '20 moves, 10.1 h to rig, strike and travel; as listed 36 moves',
-    '5 + 1 + 0 + 5 + 5 + 4; 5 + 5 + 5 + 7 + 7 + 7',
+    '22 moves, 10.5 h to rig, strike and travel; as listed 38 moves',
+    '5 + 1 + 0 + 5 + 5 + 4 + 2; 5 + 5 + 5 + 7 + 7 + 7 + 2',
   ),
 ];

@@ -19,6 +19,7 @@ export const loftLights: readonly PlannedLight[] = [
     aim: [0, 0, 1.2],
     output: '4 %',
     circuit: 'Loft A',
+    channel: '1',
   },
   {
     light: 'Back',
@@ -28,6 +29,7 @@ export const loftLights: readonly PlannedLight[] = [
     output: '7 %',
     diffusion: '1/2',
     circuit: 'Loft B',
+    channel: '2',
   },
   {
     light: 'Canvas',
@@ -36,6 +38,7 @@ export const loftLights: readonly PlannedLight[] = [
     aim: [-3, 0.8, 2],
     output: '60 %',
     circuit: 'Loft B',
+    channel: '3',
     sheet: { size: [1, 1], bounce: '80 %', towards: [0.4, 3, 1.4] },
   },
 ];

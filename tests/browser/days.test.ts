@@ -30,7 +30,14 @@ it('the recce decides the order, the order what goes out, and a set-up is logged
   await showSheet(page, 'Power');
   await expect.poll(() => hand.read('B5')).toBe('3.3 A free');
 
+  // A lamp of the plan is another than was ordered.
+  await showSheet(page, 'Set plan');
+  await hand.type('B8', 'Tube 60');
   await showSheet(page, 'Package');
+  await expect.poll(() => hand.read('F5')).toBe('1 item of the rigs is not in this order: Tube 60');
+  await menu(page, 'Collect the rigs');
+  await expect.poll(() => hand.read('F5')).toBe('every fixture of the rigs is in this order');
+  await expect.poll(() => hand.read('N48')).toBe('1');
   await expect.poll(() => hand.read('D42')).toBe('10');
   await hand.type('F9', 'shoot');
   await hand.type('D26', '5');
@@ -46,7 +53,15 @@ it('the recce decides the order, the order what goes out, and a set-up is logged
   await page.keyboard.press('Control+z');
   await expect.poll(() => hand.read('B3')).toBe('6 of 9 rows');
 
+  await showSheet(page, 'Running order');
+  await hand.type('C9', '2');
+  await hand.type('C8', '5');
+  await menu(page, 'Order the set-ups by their light');
+  await expect.poll(() => page.locator('.notices').innerText()).toMatch(/no order takes less/);
+  await expect.poll(() => hand.read('B3')).toMatch(/^22 moves, 10\.5 h to rig, strike and travel/);
+
   await showSheet(page, 'Out and back');
+  await expect.poll(() => hand.read('A18')).toBe('Tube 60');
   await expect.poll(() => hand.read('C12')).toBe('13');
   expect(await hand.read('B12')).toBe('3 missing');
   await hand.type('D17', '1');

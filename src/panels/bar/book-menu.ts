@@ -7,7 +7,8 @@ import { words } from '../../words/words.ts';
 /** Commands on the book as a whole, then what helps. */
 const sections = [
   ['book.start', 'book.new', 'book.open', 'book.import', 'walk.open'],
-  ['repeat.record', 'repeat.log', 'repeat.records', 'repeat.setOut', 'book.addresses'],
+  ['plan.collect', 'plan.order', 'book.addresses'],
+  ['repeat.log', 'repeat.record', 'repeat.records', 'repeat.setOut'],
   ['teach.open'],
   ['versions.show', 'versions.keep'],
   ['book.saveFile', 'book.export', 'book.print', 'book.printAll', 'book.handOver'],

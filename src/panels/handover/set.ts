@@ -32,6 +32,7 @@ const told: { readonly [Name in keyof Row]: (say: Say) => string } = {
         )
       : '',
   circuit: (say) => say('circuit'),
+  channel: (say) => say('channel') || say('address'),
 };
 
 const names = Object.keys(told) as (keyof Row)[];

@@ -70,6 +70,7 @@ export const print = {
       loss: 'Loses',
       frame: 'Frame or board',
       circuit: 'Circuit',
+      channel: 'Channel',
     },
     place: (x: string, y: string, z: string) => `x ${x}, y ${y}, z ${z}`,
     frame: (width: string, height: string, distance: string, through: string, bounce: string) =>
