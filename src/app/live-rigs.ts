@@ -1,7 +1,7 @@
 import type { Change, Means } from '../book/types.ts';
 import { sentencesNow } from '../plan/collect/missing.ts';
 import type { Desk } from './desk.ts';
-import { lookAt } from './workbook.ts';
+import { lookAt } from './look-at.ts';
 
 /** A pause in the work: several key presses are followed once. */
 const pause = 200;

@@ -6,7 +6,7 @@ import { words } from '../words/words.ts';
 import type { Action } from './actions.ts';
 import type { Desk } from './desk.ts';
 import { withOpenBook } from './with-desk.ts';
-import { lookAt } from './workbook.ts';
+import { lookAt } from './look-at.ts';
 
 export interface PlanHands {
   readonly means: Means;
