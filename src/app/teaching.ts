@@ -111,8 +111,11 @@ export function teach({ means, now, tell, print }: TeachHands, desk: Desk): void
       const exercise = here();
       return exercise ? plannedFrom(document, exercise) : nothingAsked;
     },
-    author: (planned) =>
-      reasonOf(carryOut(desk, setExercise(document, means, session.state.sheet, planned))),
+    author(planned) {
+      const { sheet } = session.state;
+      const measures = (formula: string) => desk.engine.evaluate(formula, sheet).quantity;
+      return reasonOf(carryOut(desk, setExercise(document, means, sheet, planned, measures)));
+    },
     remove: () => reasonOf(carryOut(desk, removeExercise(document, session.state.sheet))),
     pick: async (folder) => returnedFrom(await askForFiles(folder)),
   });

@@ -21,15 +21,22 @@ import type { PlannedExercise, PlannedQuestion } from './plan.ts';
 
 class Unplanned extends Error {}
 
-/** Makes a sheet an exercise, or its exercise another one: one gesture. */
+/** What a formula comes to measures; undefined for a plain number. */
+type Measures = (formula: string) => QuantityName | undefined;
+
+/**
+ * Makes a sheet an exercise, or its exercise another one: one gesture. An answer cell of which nobody
+ * said what it measures takes that from the formula that is expected.
+ */
 export function setExercise(
   document: Document,
   means: Pick<Means, 'newId'>,
   sheet: Id,
   planned: PlannedExercise,
+  measures: Measures = () => undefined,
 ): Made {
   try {
-    const { steps, exercise, cells } = bound(document, means, sheet, planned);
+    const { steps, exercise, cells } = bound(document, means, sheet, planned, measures);
     return made(words.teach.makeExercise, [
       ...steps,
       { kind: 'setCells', sheet, cells },
@@ -53,6 +60,7 @@ function bound(
   means: Pick<Means, 'newId'>,
   sheet: Id,
   planned: PlannedExercise,
+  measures: Measures,
 ) {
   const growing = new Growing(document, means);
   const cells: CellAt[] = [];
@@ -67,7 +75,7 @@ function bound(
   }
 
   /** The lines of a cell, and what it measures; its role is set. */
-  function place(address: string, role: Role) {
+  function place(address: string, role: Role, otherwise?: QuantityName) {
     const spot = readAddress(address.trim());
     const row = spot && growing.lineAt(sheet, 'rows', spot.row);
     const column = spot && growing.lineAt(sheet, 'columns', spot.column);
@@ -76,8 +84,10 @@ function bound(
     if (cells.some((one) => one.row === row && one.column === column))
       throw new Unplanned(words.teach.cellTwice(address));
     const cell = cellAtSpot(document, { sheet, ...spot }) ?? blank;
-    cells.push({ row, column, cell: { ...cell, role } });
-    return { at: { row, column }, quantity: quantityAt(document, { sheet, row, column }) };
+    const known = quantityAt(document, { sheet, row, column });
+    const taken = known === undefined && otherwise ? { quantity: otherwise } : {};
+    cells.push({ row, column, cell: { ...cell, ...taken, role } });
+    return { at: { row, column }, quantity: known ?? otherwise };
   }
 
   const number = (text: string, quantity: QuantityName | undefined): number => {
@@ -109,7 +119,7 @@ function bound(
 
   function questionOf(question: PlannedQuestion, known: Id | undefined) {
     const { at, text, tolerance, points, hint, solution, expected, mistakes } = question;
-    const { at: lines, quantity } = place(at, 'answer');
+    const { at: lines, quantity } = place(at, 'answer', measures(expected));
     if (text.trim() === '') throw new Unplanned(words.teach.noText(at));
     if (!(points >= 0)) throw new Unplanned(words.teach.noPoints(at));
     return {

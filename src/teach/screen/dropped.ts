@@ -11,10 +11,13 @@ export const returnedFrom = (files: Iterable<File>): Promise<readonly ReturnedFi
 
 /** Everything that was dropped, folders with what is in them. */
 export async function droppedFiles(event: DragEvent): Promise<readonly ReturnedFile[]> {
-  const entries = [...(event.dataTransfer?.items ?? [])].flatMap(
-    (item) => item.webkitGetAsEntry() ?? [],
-  );
-  return (await Promise.all(entries.map(inside))).flat();
+  // All of it is asked for at once: what was dropped is out of reach after the first wait.
+  const dropped = [...(event.dataTransfer?.items ?? [])].map((item) => {
+    const entry = item.webkitGetAsEntry();
+    const file = entry ? null : item.getAsFile();
+    return entry ? inside(entry) : returnedFrom(file ? [file] : []);
+  });
+  return (await Promise.all(dropped)).flat();
 }
 
 async function inside(entry: FileSystemEntry): Promise<readonly ReturnedFile[]> {

@@ -173,7 +173,7 @@ export const teach = {
   secretOurs:
     'How our own sheets are worked out can be looked up by whoever has this app; the numbers are each learner’s own.',
   askHelp:
-    'Addresses are those of the sheet in view. A question without cell, text and formula is left out.',
+    'Addresses are those of the sheet in view. An answer measures what its cell does, else what the formula comes to. A question without cell, text and formula is left out.',
   givens: 'Givens, one a line. B2: f/2; f/2.8; f/4, or B3: 200 lx to 2000 lx, step 100 lx',
   conditions: 'What holds in every variant, a formula a line',
   levelField: 'Level, 1 to 3',

@@ -77,6 +77,28 @@ describe('an exercise on a sheet of one’s own', () => {
     expect(removeExercise(document, id)).toMatchObject({ ok: false });
   });
 
+  it('measures its answers as their cells do, else as what is expected', () => {
+    const { document, id, must, means, engine } = sheet();
+    const measures = (formula: string) => engine.evaluate(formula, id).quantity;
+    const [first] = asked.questions;
+    const questions = [
+      { ...first!, at: 'B4' },
+      { ...first!, at: 'C4', expected: 'FNUMBERAT(B1,1)', mistakes: [] },
+      { ...first!, at: 'B2', expected: '=B1*2', mistakes: [] },
+    ];
+    must(setExercise(document, means, id, { ...asked, givens: [], questions }, measures));
+    const at = (row: number, column: number) =>
+      document
+        .sheet(id)
+        ?.cell(document.sheet(id)!.rows.idAt(row)!, document.sheet(id)!.columns.idAt(column)!);
+    expect([at(3, 1), at(3, 2), at(1, 1)].map((cell) => cell?.quantity)).toEqual([
+      'stops',
+      'fNumber',
+      'fNumber',
+    ]);
+    expect(exercisesOf(document)[0]?.questions[1]?.tolerance).toEqual({ kind: 'stops', by: 1 / 6 });
+  });
+
   const [question] = asked.questions;
   it.each([
     [{ givens: [{ at: 'Q', draw: '1' }] }, '“Q” is no cell.'],
