@@ -163,17 +163,17 @@ export function createViews(parts: ViewParts): WorkbookViews {
       void now?.state.value;
       return actions
         .filter(({ id }) => !gestures.has(id))
-        .map((action) => {
-          const unavailable = action.unavailable?.();
-          return {
-            id: action.id,
-            name: nameNow(action, now),
-            group: action.group,
-            keys: action.keys ?? [],
-            search: action.search ?? [],
-            ...(unavailable !== undefined && { unavailable }),
-          };
-        });
+        .map((action) => ({
+          id: action.id,
+          name: nameNow(action, now),
+          group: action.group,
+          keys: action.keys ?? [],
+          search: action.search ?? [],
+          // Asked only of what is in view: some look through the whole sheet for their reason.
+          get unavailable() {
+            return action.unavailable?.();
+          },
+        }));
     }),
   };
 }

@@ -193,7 +193,7 @@ export interface CommandEntry {
   readonly keys: readonly string[];
   readonly search: readonly string[];
   /** Why it cannot run now. */
-  readonly unavailable?: string;
+  readonly unavailable?: string | undefined;
 }
 
 export interface NameEntry {

@@ -92,8 +92,10 @@ export function bar(workbook: Workbook, screen: Screen, shell: Shell) {
 
 function saved(workbook: Workbook) {
   const { state, sentence, isElsewhere } = workbook.save.value;
+  const [when, ...rest] = sentence.split(', ');
   return html`<p class="saved ${state}" role="status" title=${sentence}>
-      <span class="lamp" aria-hidden="true"></span><span>${sentence}</span>
+      <span class="lamp" aria-hidden="true"></span
+      ><span>${when}<span class="rest">${rest.map((said) => `, ${said}`)}</span></span>
     </p>
     ${
       isElsewhere
