@@ -25,6 +25,9 @@ const cautions = [
 
 const total = (column: 'cost' | 'weight' | 'room') => `${letterOf(column)}${totals}`;
 
+/** Items of the order of which nobody has said what they weigh: they are not in its weight. */
+const unweighed = `(COUNTA(${down('item', order)})-COUNT(${down('each', order)}))`;
+
 /** One order out of the rig of every place and day. */
 export const packageSheet = (planned: PlannedPackage): PlannedSheet => ({
   name: 'Package',
@@ -69,7 +72,7 @@ export const packageSheet = (planned: PlannedPackage): PlannedSheet => ({
     },
     E4: words('On the van'),
     F4: {
-      typed: `=IF(OR(${total('weight')}>H1,${total('room')}>J1),"too much for one load","goes in one load")&": "&ROUND(${total('weight')},0)&" kg, "&TEXT(${total('room')},"0.0")&" m³"`,
+      typed: `=IF(OR(${total('weight')}>H1,${total('room')}>J1),"too much for one load","goes in one load")&": "&ROUND(${total('weight')},0)&" kg, "&TEXT(${total('room')},"0.0")&" m³"&IF(${unweighed}>0,", "&${unweighed}&" without a weight","")`,
       quantity: 'text',
     },
     A5: words('Counted'),

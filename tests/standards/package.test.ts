@@ -112,6 +112,8 @@ describe('one order out of three places and four days', () => {
     type('F1', '700');
     expect(valueOf('F4')).toBe('too much for one load: 325 kg, 1.1 m³');
     expect(valueOf('B4')).toBe('94.20 over the budget');
+    type('O47', '');
+    expect(valueOf('F4')).toBe('goes in one load: 280 kg, 1.1 m³, 1 without a weight');
   });
 });
 
