@@ -2,7 +2,12 @@ import { backdropSheet } from '../backdrop/plan.ts';
 import { distancesSheet, type PlannedThrow } from '../fixtures-and-distances/plan.ts';
 import { marksSheet, type PlannedMark } from '../marks/plan.ts';
 import type { PlannedLight, PlannedPoint } from '../rig.ts';
+import { circuitAt } from '../recce/house.ts';
 import { setPlan } from '../set-plan/plan.ts';
+
+/** As the recce found them, in the order of its rows. */
+const found = (index: number): string => `=Recce!${circuitAt(index, 'name')}`;
+const circuits = { blue: found(0), red: found(1), bench: found(2) };
 
 /**
  * The rig of the sail loft as it was planned for the interview: distances and outputs are those
@@ -15,7 +20,7 @@ const lights: readonly PlannedLight[] = [
     fixture: 'Fresnel 650 at flood',
     at: [-2.85, -1.04, 2.22],
     aim: [0, 0, 1.2],
-    circuit: 'Loft A',
+    circuit: circuits.red,
     channel: '1',
     sheet: { size: [1.2, 1.2], distance: 1, through: '1/4' },
   },
@@ -25,7 +30,7 @@ const lights: readonly PlannedLight[] = [
     at: [2.04, -0.36, 1.57],
     aim: [0, 0, 1.2],
     output: '7 %',
-    circuit: 'Loft A',
+    circuit: circuits.blue,
     channel: '2',
   },
   {
@@ -37,7 +42,7 @@ const lights: readonly PlannedLight[] = [
     output: '80 %',
     diffusion: '2',
     gel: '2/3',
-    circuit: 'Loft B',
+    circuit: circuits.red,
     channel: '3',
   },
   {
@@ -48,7 +53,7 @@ const lights: readonly PlannedLight[] = [
     output: '65 %',
     diffusion: '2',
     gel: '2/3',
-    circuit: 'Loft B',
+    circuit: circuits.red,
     channel: '4',
   },
   {
@@ -59,7 +64,7 @@ const lights: readonly PlannedLight[] = [
     output: '65 %',
     diffusion: '1 1/3',
     gel: '2/3',
-    circuit: 'Loft B',
+    circuit: circuits.red,
     channel: '5',
   },
   {
@@ -68,7 +73,7 @@ const lights: readonly PlannedLight[] = [
     at: [2.4, 1.1, 1.8],
     aim: [1.9, 0.6, 0.8],
     output: '6 %',
-    circuit: 'Loft B',
+    circuit: circuits.bench,
     channel: '6',
   },
 ];

@@ -141,7 +141,8 @@ describe('the hand-over of the sail loft', () => {
       'Stands at': 'x −2.85 m, y −1.04 m, z 2.22 m',
       'Aimed at': 'x 0 m, y 0 m, z 1.2 m',
       'Frame or board': '1.2 m × 1.2 m, 1 m before the lamp, loses 1/4 stop',
-      Circuit: 'Loft A',
+      Circuit: 'red',
+      Channel: '1',
     });
     expect(row('Back')).toMatchObject({ Output: '80 %', Diffusion: '2 stops', Gel: '2/3 stop' });
     expect(told().missing.join()).not.toContain('fixtures');

@@ -41,7 +41,7 @@ describe('the set-up of the loft, logged', () => {
     expect(at(`G${next + 1}`)).toBe('Frame 120 × 120');
     expect(at(`J${next + 1}`)).toBe(0.07);
     expect(at(`H${next + 2}`)).toBe('3');
-    expect(at(`I${next + 2}`)).toBe('Loft B');
+    expect(at(`I${next + 2}`)).toBe('red');
     expect(String(at(`K${next + 2}`))).toMatch(/^gel 2\/3.*, diffusion 2/);
     expect(String(at(`L${next}`))).toContain('Fill side of face f/1.4 1/3');
     expect(String(at(`M${next}`))).toContain('3.17:1');
