@@ -184,10 +184,13 @@ class Bench {
     return { exercise: this.#exercise, most, learners, files };
   }
 
-  /** Of several books by one learner the best counts; of equally good ones that of the lower digest. */
+  /** Of several books by one learner the best counts, then the one with more answers, then the lower digest. */
   #counted(learner: string): MarkedLearner {
     const sheets = (this.#sheets.get(learner) ?? []).toSorted(
-      (one, other) => other.points - one.points || order(one.book, other.book),
+      (one, other) =>
+        other.points - one.points ||
+        answersOf(other) - answersOf(one) ||
+        order(one.book, other.book),
     );
     const [best, ...others] = sheets;
     if (!best) return { learner, path: undefined, questions: [], points: 0, notes: [] };
@@ -214,6 +217,9 @@ const isNamedFor = (learner: string, path: string): boolean =>
     .replace(/^.*[/\\]/, '')
     .toLowerCase()
     .startsWith(fileName(learner).toLowerCase());
+
+const answersOf = ({ questions }: Sheet) =>
+  questions.filter(({ state }) => state !== 'blank').length;
 
 const sum = (questions: readonly Marked[]) =>
   questions.reduce((all, { points }) => all + points, 0);

@@ -207,6 +207,17 @@ describe('every file that comes back', () => {
     expect(marksTable(result, writing)[4]?.at(-1)).toBe('Nothing came back.');
   });
 
+  it('counts as the one with more answers where several are as good', () => {
+    const [blank, wrong] = [file('a', one.text), file('b', worse)];
+    for (const files of [
+      [blank, wrong],
+      [wrong, blank],
+    ]) {
+      const [learner] = marked(stops, files).learners;
+      expect([learner?.path, learner?.points]).toEqual(['b', 0]);
+    }
+  });
+
   it('is marked with the givens handed out, whatever was done to those in it', () => {
     const read = readBook(one.text);
     if (!read.ok) throw new Error(read.reason);
