@@ -35,8 +35,9 @@ const keyOf = ({ sheet, row, column }: Place): Key => `${sheet} ${row} ${column}
 /** Beyond this many readers of a text, all notes are looked at anew. */
 const most = 1_000;
 
-export function createChecker(book: Book, engine: Engine): Checker {
-  const state = new Checked(book.document, engine);
+/** `look`: how one cell is looked at, for whoever wants to know how often that is done. */
+export function createChecker(book: Book, engine: Engine, look = marksAt): Checker {
+  const state = new Checked(book.document, engine, look);
   const listeners = new Set<() => void>();
   const tell = () => {
     for (const heard of [...listeners]) heard();
@@ -67,6 +68,7 @@ export function createChecker(book: Book, engine: Engine): Checker {
 class Checked {
   readonly #document: Document;
   readonly #engine: Engine;
+  readonly #marksAt: typeof marksAt;
   /** Only of cells that were looked at; most have nothing to say. */
   readonly #known = new Map<Key, Known>();
   /** Cells that values may bring a note to. */
@@ -79,9 +81,10 @@ class Checked {
   /** What is still to be looked at for the first time, beside the dirty cells; null after that. */
   #ahead: Iterator<Place> | null;
 
-  constructor(document: Document, engine: Engine) {
+  constructor(document: Document, engine: Engine, look: typeof marksAt) {
     this.#document = document;
     this.#engine = engine;
+    this.#marksAt = look;
     this.#ahead = checkedIn(document);
   }
 
@@ -133,7 +136,7 @@ class Checked {
     const cell = cellAt(this.#document, place);
     const spot = cell && isChecked(cell) ? spotOf(this.#document, place) : undefined;
     if (!spot) return undefined;
-    const marks = marksAt(this.#document, this.#engine, spot);
+    const marks = this.#marksAt(this.#document, this.#engine, spot);
     const fresh: Known = { place, marks, notes: [] };
     this.#known.set(key, fresh);
     if (marks.length > 0) this.#speaking.set(key, fresh);

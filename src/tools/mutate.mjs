@@ -5,11 +5,12 @@ import { parseArgs } from 'node:util';
 import { Stryker } from '@stryker-mutator/core';
 import { commit } from './machine.mjs';
 import { keeper } from './mutation/keeper.mjs';
+import { parts, partOf } from './mutation/parts.mjs';
 import { joined, open, pageOf, sums, triedAt } from './mutation/record.mjs';
 import { root } from './root.mjs';
 
 /**
- * Changes functions/ in one place after the other and looks whether a test notices. What is known
+ * Changes the code in one place after the other and looks whether a test notices. What is known
  * is kept in tests/bench/mutants.json, file by file, and said in tests/bench/MUTATION.md, with the
  * reason for each survivor from tests/bench/survivors.json.
  * It may be broken off: the files that it was through with are kept.
@@ -26,14 +27,13 @@ const wanted = 0.9;
 const { values: asked, positionals: paths } = parseArgs({
   allowPositionals: true,
   options: {
-    share: { type: 'string', default: '1' },
+    share: { type: 'string' },
     seed: { type: 'string', default: '1' },
     page: { type: 'boolean', default: false },
   },
 });
 // One seed for the random tests, so that each mutant meets the same samples; and for what is drawn.
 process.env['SEED'] = asked.seed;
-process.env['SHARE'] = asked.share;
 process.chdir(root);
 
 const page = 'tests/bench/MUTATION.md';
@@ -43,14 +43,17 @@ const reasons = JSON.parse(readFileSync('tests/bench/survivors.json', 'utf8'));
 /** @type {Known} */
 const before = existsSync(record) ? JSON.parse(readFileSync(record, 'utf8')) : {};
 /** Those with something to change: not lists and types alone. */
-const files = readdirSync('functions', { recursive: true, encoding: 'utf8' })
-  .map((file) => `functions/${file.replaceAll('\\', '/')}`)
+const files = parts
+  .flatMap(({ code }) =>
+    readdirSync(code, { recursive: true, encoding: 'utf8' }).map((file) => `${code}/${file}`),
+  )
+  .map((file) => file.replaceAll('\\', '/'))
   .filter((file) => file.endsWith('.ts') && !/^functions\/(all\.ts|data\/)/.test(file))
   .filter((file) => /=>|\bfunction\b/.test(readFileSync(file, 'utf8')))
   .sort();
 
-/** @param {readonly string[]} wanted */
-async function tryMutants(wanted) {
+/** @param {readonly string[]} wanted @param {import('./mutation/parts.mjs').Part} part */
+async function tryMutants(wanted, { code }) {
   await new Stryker({
     mutate: [...wanted, '!functions/data/**', '!functions/all.ts'],
     testRunner: 'in-one-process',
@@ -59,13 +62,13 @@ async function tryMutants(wanted) {
     ignorers: ['words-and-proofs'],
     // What runs once when a file loads: each would cost a run of every test.
     ignoreStatic: true,
-    ignorePatterns: ['/dist', '/dist-tests', '/public', '/templates', '/coverage'],
+    ignorePatterns: ['/dist', '/dist-tests', '/public', '/coverage'],
     tempDirName: 'coverage/mutation',
     concurrency: 1,
     // Endless loops are told by how often they come round: no clock counts a busy machine as a kill.
     timeoutMS: 3_600_000,
     dryRunTimeoutMinutes: 600,
-    disableTypeChecks: 'functions/**/*.ts',
+    disableTypeChecks: `${code}/**/*.ts`,
     reporters: ['progress-append-only', 'keeper'],
     allowConsoleColors: false,
   }).runMutationTest();
@@ -89,12 +92,12 @@ const isKilled = (/** @type {Mutant} */ { status }) => status === 'Killed' || st
 const isTried = (/** @type {Mutant} */ { status }) =>
   status !== 'Ignored' && status !== 'CompileError';
 
-/** @param {readonly Mutant[]} mutants of one file @param {string} at the commit @returns {Known} */
+/** @param {readonly Mutant[]} mutants of one file @param {{ commit: string, share: number }} at @returns {Known} */
 function foundIn(mutants, at) {
   const tried = mutants.filter(isTried);
   const survivors = tried.filter((mutant) => !isKilled(mutant)).map(changeIn);
   const counts = { mutants: tried.length, killed: tried.length - survivors.length };
-  const run = { commit: at, seed: Number(asked.seed), share: Number(asked.share) };
+  const run = { ...at, seed: Number(asked.seed) };
   return Object.fromEntries(
     mutants.slice(0, 1).map((mutant) => [fileOf(mutant), { ...run, ...counts, survivors }]),
   );
@@ -106,7 +109,7 @@ function changedSince(known) {
   return new Set(
     [...commits].flatMap((at) => {
       const [hash = ''] = at.split(' ');
-      const names = execFileSync('git', ['diff', '--name-only', hash, '--', 'functions']);
+      const names = execFileSync('git', ['diff', '--name-only', hash, '--', ...parts.map(({ code }) => code)]);
       return String(names)
         .split('\n')
         .filter((file) => triedAt(known, file) === at);
@@ -125,15 +128,22 @@ async function write(known) {
 
 let known = Object.fromEntries(Object.entries(before).filter(([path]) => existsSync(path)));
 if (!asked.page) {
-  const at = commit('functions', 'tests/unit/functions', 'tests/standards', 'src/tools/mutation');
   let writing = Promise.resolve();
-  keeper.told = (mutants) => {
-    known = joined(known, foundIn(mutants, at));
-    const soFar = known;
-    writing = writing.then(() => write(soFar));
-  };
-  await tryMutants(paths.length > 0 ? paths : ['functions/**/*.ts']);
-  await writing;
+  const all = paths.length > 0 ? paths : parts.map(({ code }) => `${code}/**/*.ts`);
+  for (const part of parts) {
+    const wanted = all.filter((path) => partOf(path) === part);
+    if (wanted.length === 0) continue;
+    const share = Number(asked.share ?? part.share);
+    const at = { share, commit: commit(part.code, ...part.tests, 'src/tools/mutation') };
+    keeper.told = (mutants) => {
+      known = joined(known, foundIn(mutants, at));
+      const soFar = known;
+      writing = writing.then(() => write(soFar));
+    };
+    Object.assign(process.env, { PART: part.code, SHARE: String(share) });
+    await tryMutants(wanted, part);
+    await writing;
+  }
 }
 await write(known);
 

@@ -1,7 +1,7 @@
 import { table } from '../machine.mjs';
 
 /**
- * What is known of the mutants of functions/, and the page that says it. Runs that tried a part each
+ * What is known of the mutants of the code, and the page that says it. Runs that tried a part each
  * are joined here: every file keeps the commit, the seed and the share of the run that tried it last.
  * Where only the sums of a whole folder are known, they stand under the folder's name until one of
  * its files is tried.
@@ -42,9 +42,10 @@ function groups(all, keyOf) {
 
 const isFile = (/** @type {string} */ path) => path.endsWith('.ts');
 
-/** The folder that a file counts for; `functions` for those that stand in none. @param {string} path */
+/** The folder that a file counts for; `functions` for those of it that stand in none. @param {string} path */
 export function folderOf(path) {
-  const [, folder = '', name] = path.split('/');
+  const [room = '', folder = '', name] = path.split('/');
+  if (room !== 'functions') return `${room}/${folder}`;
   return name === undefined && isFile(path) ? 'functions' : folder;
 }
 
@@ -114,7 +115,7 @@ export function pageOf(known, reasons, { files, changed }) {
   const stale = files.filter((file) => knownOf(known, file) && changed.has(file));
   return [
     '# Mutants',
-    'Written by `node src/tools/mutate.mjs`: functions/ changed in one place after the other, and whether a test noticed. Words for people, proofs (examples, laws), tables and what else runs once when a file loads are left alone. Folders and files may be tried one by one; the last column says which run, by commit, seed and share of the functions, each figure is from. `npm run hard` tries all.',
+    'Written by `node src/tools/mutate.mjs`: the code changed in one place after the other, and whether a test noticed: functions/ by its unit tests and the standards, src/book, src/check and src/files each by the unit tests of that folder alone, without the long random ones. Words for people and proofs (examples, laws) of functions/, tables and what else runs once when a file loads are left alone. Folders and files may be tried one by one; the last column says which run, by commit, seed and share of the functions, each figure is from. `npm run hard` tries all of functions/ and a tenth of the others.',
     `${killed} of ${mutants} killed: **${percent(killed, mutants)}**.`,
     table(['folder', 'mutants', 'killed', 'share', 'tried at'], rows),
     ...named('Changed since they were tried', stale),

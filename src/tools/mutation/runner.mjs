@@ -1,13 +1,15 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
+import { pathToFileURL } from 'node:url';
 import { Script } from 'node:vm';
 import { DryRunStatus, MutantRunStatus, TestStatus } from '@stryker-mutator/api/test-runner';
 import { build } from 'esbuild';
+import { partNow } from './parts.mjs';
 import { newSuite } from './suite.mjs';
 
 /**
- * Runs the tests of functions/ for the mutation tester within one process. Loading all of them anew
+ * Runs the tests of a part of the code for the mutation tester within one process. Loading all of them anew
  * takes a tenth of a second, where a test runner’s own way takes several: so every mutant meets
  * fresh modules, and thousands of mutants can be tried.
  * @typedef {import('@stryker-mutator/api/test-runner').TestRunner} TestRunner
@@ -19,31 +21,28 @@ const world = /** @type {Record<string, any>} */ (globalThis);
 /** @type {Record<string, any>} */
 const board = (world['__stryker__'] ??= {});
 
-/** Reads `import.meta.dirname` as the folder that each file stands in. @type {import('esbuild').Plugin} */
-const ownFolders = {
-  name: 'own folders',
+/** Reads `import.meta` as each file itself would. @type {import('esbuild').Plugin} */
+const ownPlaces = {
+  name: 'own places',
   setup({ onLoad }) {
-    onLoad({ filter: /\.ts$/ }, ({ path }) => {
-      const text = readFileSync(path, 'utf8');
-      const folder = JSON.stringify(dirname(path));
-      return { contents: text.replaceAll('import.meta.dirname', folder), loader: 'ts' };
+    onLoad({ filter: /\.m?[jt]s$/ }, ({ path }) => {
+      const contents = readFileSync(path, 'utf8')
+        .replaceAll('import.meta.dirname', JSON.stringify(dirname(path)))
+        .replaceAll('import.meta.url', JSON.stringify(pathToFileURL(path)));
+      return { contents, loader: /** @type {const} */ ('ts') };
     });
   },
 };
 
-/** About files of the project, not about what functions do. */
-const leftOut = /\/(outside|stable)\.test\.ts$/;
-/** Slow, or about whole books: whoever brings these in. */
-const beyond = /from '[^']*\/(src|accuracy\/measure|filled)\b/;
-
-/** The tests that hold functions/; those that say most come first. */
+/** The tests that hold this part; those that say most come first. */
 function testFiles() {
-  return ['tests/unit/functions', 'tests/standards']
+  const { tests, without, beyond } = partNow();
+  return tests
     .flatMap((folder) =>
       readdirSync(folder, { recursive: true, encoding: 'utf8' }).map((name) => `${folder}/${name}`),
     )
-    .filter((name) => name.endsWith('.test.ts') && !leftOut.test(name))
-    .filter((name) => !beyond.test(readFileSync(name, 'utf8')))
+    .filter((name) => name.endsWith('.test.ts') && !without.test(name))
+    .filter((name) => !beyond?.test(readFileSync(name, 'utf8')))
     .sort((one, other) => Number(isCatalogue(other)) - Number(isCatalogue(one)));
 }
 
@@ -61,7 +60,7 @@ async function compile(files) {
   return Promise.all(
     files.map(async (file) => {
       const { outputFiles } = await build({
-        ...{ entryPoints: [file], absWorkingDir: process.cwd(), plugins: [ownFolders] },
+        ...{ entryPoints: [file], absWorkingDir: process.cwd(), plugins: [ownPlaces] },
         ...{ bundle: true, packages: 'external', platform: 'node', format: 'cjs' },
         ...{ write: false, logLevel: 'silent' },
       });
@@ -78,6 +77,8 @@ class InOneProcess {
   static inject = /** @type {const} */ ([]);
 
   require = createRequire(join(process.cwd(), 'package.json'));
+  /** What the calculator itself comes with. @type {readonly unknown[] | undefined} */
+  plugins;
 
   capabilities() {
     return { reloadEnvironment: true };
@@ -87,8 +88,17 @@ class InOneProcess {
     this.scripts = await compile(testFiles());
   }
 
+  /** Packages stay loaded, and the calculator remembers the functions that it was given. */
+  calculatorAnew() {
+    const { HyperFormula } = this.require('hyperformula');
+    this.plugins ??= HyperFormula.getAllFunctionPlugins();
+    HyperFormula.unregisterAllFunctions();
+    for (const plugin of this.plugins ?? []) HyperFormula.registerFunctionPlugin(plugin);
+  }
+
   /** The tests of one file, freshly loaded. @param {Compiled} compiled */
   async load({ file, script }) {
+    this.calculatorAnew();
     const suite = newSuite(file);
     const require = (/** @type {string} */ name) =>
       name === 'vitest' ? suite.exports : this.require(name);
@@ -99,14 +109,14 @@ class InOneProcess {
   }
 
   /**
-   * Those that hold any of these tests: first the ones that stand beside a file of functions/, and
+   * Those that hold any of these tests: first the ones that stand beside the file, and
    * the quick before the slow.
    * @param {ReadonlySet<string> | undefined} wanted @param {string} mutated
    */
   scriptsWith(wanted, mutated) {
     const ids = wanted && [...wanted];
-    const [, family] = /functions\/(\w+)\//.exec(mutated.replaceAll('\\', '/')) ?? [];
-    const isBeside = (/** @type {string} */ file) => file.includes(`/functions/${family}/`);
+    const [, room, family] = /(\w+)\/(\w+)\/[^/]+$/.exec(mutated.replaceAll('\\', '/')) ?? [];
+    const isBeside = (/** @type {string} */ file) => file.includes(`/${room}/${family}/`);
     return (this.scripts ?? [])
       .filter(({ file }) => !ids || ids.some((id) => id.includes(` ${file} > `)))
       .sort((one, other) => one.cost - other.cost)

@@ -19,11 +19,15 @@ export function newSuite(file) {
   const tests = [];
   /** @type {(() => unknown)[]} */
   const before = [];
+  /** Around each test of the whole file. @type {{ before: (() => unknown)[], after: (() => unknown)[] }} */
+  const each = { before: [], after: [] };
   const path = [file];
 
   /** @type {Gather} */
   const it = (title, body) => {
-    if (body) tests.push({ id: `${tests.length} ${[...path, title].join(' > ')}`, run: body });
+    if (!body) return;
+    const id = `${tests.length} ${[...path, title].join(' > ')}`;
+    tests.push({ id, run: () => around(each, body) });
   };
   /** @type {Gather} */
   const describe = (title, body) => {
@@ -44,6 +48,18 @@ export function newSuite(file) {
     ...{ it, test: it, describe, expect },
     beforeAll: (/** @type {() => unknown} */ body) => before.push(body),
     afterAll: () => undefined,
+    beforeEach: (/** @type {() => unknown} */ body) => each.before.push(body),
+    afterEach: (/** @type {() => unknown} */ body) => each.after.unshift(body),
   };
   return { exports, tests, before };
+}
+
+/** @param {{ before: (() => unknown)[], after: (() => unknown)[] }} each @param {() => unknown} body */
+async function around(each, body) {
+  for (const one of each.before) await one();
+  try {
+    await body();
+  } finally {
+    for (const one of each.after) await one();
+  }
 }
