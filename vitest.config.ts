@@ -38,6 +38,16 @@ export default mergeConfig(
             globalSetup: ['tests/support/server.ts'],
           },
         },
+        {
+          extends: true,
+          // Of hours, for `npm run hard` alone.
+          test: {
+            ...node,
+            name: 'hard',
+            include: ['tests/hard/**/*.test.ts'],
+            globalSetup: ['tests/support/server.ts'],
+          },
+        },
       ],
     },
   }),

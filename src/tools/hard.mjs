@@ -43,12 +43,13 @@ const code = await run('vitest', ['run', ...reporters, ...files], {
 
 /**
  * @typedef {object} Report
- * @property {{ name: string, startTime: number, endTime: number, assertionResults: { status: string }[] }[]} testResults
+ * @property {{ name: string, startTime: number, endTime: number, assertionResults: { status: string, meta?: { measured?: string } }[] }[]} testResults
  */
 /** @type {Report} */
 const { testResults } = JSON.parse(readFileSync(report, 'utf8'));
 rmSync(folder, { recursive: true });
 
+const heads = ['tests', 'passed', 'failed', 'took', 'commit', 'seed', 'measured'];
 const written = join(root, 'tests/bench/HARD.md');
 /** Of a run of some of them, the others stay as they were measured. */
 const before = isPart && existsSync(written) ? readFileSync(written, 'utf8').split('\n') : [];
@@ -59,6 +60,7 @@ const others = before
       .slice(1, -1)
       .map((cell) => cell.trim()),
   )
+  .map((cells) => (cells.length === heads.length - 1 ? [...cells, ''] : cells))
   .filter(([name = '']) => name.startsWith('tests/') && !files.includes(name));
 // The pages of figures are not what was run: the page of the part before would count as a change.
 const at = commit('.', ':!tests/bench');
@@ -70,6 +72,8 @@ const rows = testResults
     `${Math.round((endTime - startTime) / 1000)} s`,
     at,
     String(seed),
+    // What a test says that it measured, in short; the last one says it for all of its file.
+    assertionResults.flatMap(({ meta }) => meta?.measured ?? []).at(-1) ?? '',
   ])
   .concat(others)
   .sort();
@@ -77,7 +81,7 @@ const text = [
   '# Long runs',
   'Written by `npm run hard`: every random test with many times its usual cases.',
   `${machine()}. \`npm run hard -- SEED NAME\` runs those whose name has that in it.`,
-  table(['tests', 'passed', 'failed', 'took', 'commit', 'seed'], rows),
+  table(heads, rows),
 ].join('\n\n');
 const { format } = await import('prettier');
 writeFileSync(written, await format(text, { parser: 'markdown' }));

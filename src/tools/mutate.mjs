@@ -109,7 +109,13 @@ function changedSince(known) {
   return new Set(
     [...commits].flatMap((at) => {
       const [hash = ''] = at.split(' ');
-      const names = execFileSync('git', ['diff', '--name-only', hash, '--', ...parts.map(({ code }) => code)]);
+      const names = execFileSync('git', [
+        'diff',
+        '--name-only',
+        hash,
+        '--',
+        ...parts.map(({ code }) => code),
+      ]);
       return String(names)
         .split('\n')
         .filter((file) => triedAt(known, file) === at);

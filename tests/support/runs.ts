@@ -1,5 +1,12 @@
 import { configureGlobal } from 'fast-check';
 
+declare module 'vitest' {
+  interface TaskMeta {
+    /** In short what came out, for the page of long runs. */
+    measured?: string;
+  }
+}
+
 const hard = process.env['HARD'] === '1';
 
 /** One seed for all random tests of a run, so that a failure can be had again: `npm run hard -- SEED`. */

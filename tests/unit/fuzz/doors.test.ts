@@ -7,14 +7,16 @@ import { chance, seed } from '../functions/support/chance.ts';
 const times = Number(process.env['FUZZ'] ?? runs(2_500, 1_000_000));
 const shares = doors.reduce((sum, { share }) => sum + share, 0);
 
+let inputs = 0;
+
 afterEach(() => {
   expect(Object.keys(Object.prototype), 'nothing was put on all objects').toEqual([]);
 });
 
 describe(`spoiled inputs at every door (SEED=${String(seed)})`, () => {
-  it.each(doors)(
+  it.for(doors)(
     '$name: each is taken whole or refused in a sentence',
-    ({ name, share, takes, tried }) => {
+    ({ name, share, takes, tried }, { task }) => {
       const next = chance(seed);
       const turns = Math.ceil((times * share) / shares);
       const counts = { taken: 0, refused: 0 };
@@ -23,6 +25,8 @@ describe(`spoiled inputs at every door (SEED=${String(seed)})`, () => {
         expect(fault, `${name}: ${text}`).toBeUndefined();
         counts[read ? 'taken' : 'refused'] += 1;
       }
+      inputs += turns;
+      task.meta.measured = `${inputs.toLocaleString('en')} inputs`;
       if (process.env['FUZZ'])
         console.log(`${name}: ${String(counts.taken)} taken, ${String(counts.refused)} refused`);
       // Of few too few are taken to count.
