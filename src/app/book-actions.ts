@@ -13,6 +13,9 @@ import { sample } from './templates.ts';
 import type { withOpenBook } from './with-desk.ts';
 import { words } from '../words/words.ts';
 
+/** Bytes: some ten thousand readings. */
+const mostOfWalk = 5_000_000;
+
 /** Whole books: begun, opened, kept, left and saved. */
 export function bookActions(
   hands: AppHands,
@@ -102,7 +105,9 @@ export function bookActions(
       unavailable: needsBook,
       async run() {
         const file = await askForFile('.csv,.tsv,.txt,text/csv,text/plain');
-        return file ? hands.act('walk.takeIn', { text: await file.text() }) : { ok: true };
+        if (!file) return { ok: true };
+        if (file.size > mostOfWalk) return { ok: false, reason: words.walk.tooLarge };
+        return hands.act('walk.takeIn', { text: await file.text() });
       },
     },
     {

@@ -1,5 +1,5 @@
 import { readAs } from '../../functions/quantities/index.ts';
-import { readRecord, writeRecord } from '../book/form/recordfile.ts';
+import { mostCharacters, readRecord, writeRecord } from '../book/form/recordfile.ts';
 import { addRecord, removeRecord } from '../book/make/records.ts';
 import { lightsIn, photosOfRecord, recordsOf, type Record } from '../book/records.ts';
 import { writingSettings } from '../book/settings.ts';
@@ -169,6 +169,7 @@ async function save({ photos }: Desk, one: Record): Promise<void> {
 async function takeIn({ means }: RepeatHands, desk: Desk): Promise<Outcome> {
   const file = await askForFile('.json,application/json');
   if (!file) return { ok: true };
+  if (file.size > mostCharacters) return { ok: false, reason: words.repeat.fileLarge };
   const read = readRecord(await file.text());
   if (!read.ok) return read;
   const made = addRecord(desk.book.document, means, read.record);

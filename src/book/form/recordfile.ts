@@ -12,7 +12,7 @@ import { form as bookForm } from './version.ts';
 const form = 'halfstop record';
 const version = 1;
 /** A record with fifty photos and room to spare. */
-const mostCharacters = 100_000_000;
+export const mostCharacters = 100_000_000;
 
 const { id: _, ...entries } = recordSchema.entries;
 

@@ -8,6 +8,7 @@ export const walk = {
     `${String(at)} of ${String(count)}${skipped > 0 ? ` · ${String(skipped)} skipped` : ''}`,
   skipped: 'skipped',
   even: 'even',
+  tooLarge: 'The file is larger than 5 MB, far more than a walk. Nothing was taken in.',
   toolNote: 'note',
   toolPoints: 'points',
   toolUndo: 'undo',
