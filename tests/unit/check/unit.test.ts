@@ -294,6 +294,13 @@ describe('the check goes through names and sheets', () => {
     expect(lines[0]).toContain('Door!A1 is a distance');
   });
 
+  it('lists those of one row from left to right, whichever was written first', () => {
+    const { document, engine, type } = openBook({ Walk: [['400 lx', '', '', '3 m']] });
+    for (const column of ['G', 'E', 'F']) type(`${column}1`, '=A1+D1');
+    const lines = checkBook(document, engine).map((remark) => remarkLine(document, remark));
+    expect(lines.map((line) => line.split(':')[0])).toEqual(['Walk!E1', 'Walk!F1', 'Walk!G1']);
+  });
+
   it('follows what another cell comes to', () => {
     const { document, engine, spot } = openBook({
       Walk: [['400 lx', '2 m', '=A1*0.5', '=C1', '=BEAMDIAMETER(D1,30)']],
