@@ -65,6 +65,7 @@ it('the recce decides the order, the order what goes out, and a set-up is logged
   await expect.poll(() => hand.read('C12')).toBe('13');
   expect(await hand.read('B12')).toBe('3 missing');
   await hand.type('D17', '1');
+  await hand.type('D18', '1');
   // Three stands, two bonds, and of the sandbags 7 + 2 · 5 less the 13 that came back.
   await expect.poll(() => hand.read('B4')).toBe('9 missing, 3 damaged');
 });
