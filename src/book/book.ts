@@ -1,13 +1,12 @@
 import { draftOf } from './inside/opened.ts';
 import type { Draft } from './inside/draft.ts';
+import { pack, type Done } from './packed.ts';
 import { inTurn, takeBack } from './steps/apply.ts';
 import { faultOfTexts } from './texts.ts';
-import type { Book, Change, Document, Effect, Listener, Step, Transaction } from './types.ts';
+import type { Book, Change, Document, Effect, Listener, Transaction } from './types.ts';
 
-interface Done {
-  readonly transaction: Transaction;
-  readonly inverse: readonly Step[];
-}
+/** So many gestures can be taken back as they are; those before them are kept as text. */
+const recent = 100;
 
 /**
  * Takes over a document and becomes the only way to change it. A step that cannot happen undoes the
@@ -29,6 +28,7 @@ export function createBook(document: Document): Book {
     const result = inTurn(draft, transaction.steps);
     if (!result.ok) return result;
     done.push({ transaction, inverse: result.inverse });
+    packOne(done);
     return { ok: true, change: tell(kind, transaction, result.effects) } as const;
   };
 
@@ -54,7 +54,11 @@ export function createBook(document: Document): Book {
       };
       if (last)
         done.push({
-          transaction: { ...transaction, steps: [...transaction.steps, ...steps] },
+          transaction: {
+            label: transaction.label,
+            go: transaction.go,
+            steps: [...transaction.steps, ...steps],
+          },
           inverse: [...result.inverse, ...inverse],
         });
       return {
@@ -85,6 +89,13 @@ export function createBook(document: Document): Book {
       };
     },
   };
+}
+
+/** The one that is no longer recent; those before it are packed by then. */
+function packOne(done: Done[]): void {
+  const at = done.length - 1 - recent;
+  const old = done[at];
+  if (old) done[at] = pack(old);
 }
 
 function undoLast(

@@ -223,5 +223,5 @@ export interface Transaction {
   readonly label: string;
   readonly steps: readonly Step[];
   /** Where undo and redo should take the eye. Positions live in ids. */
-  readonly go?: Block;
+  readonly go?: Block | undefined;
 }
