@@ -37,12 +37,14 @@ const step = 0.02;
  * Upright if the columns fit, or nearly; else lying, smaller if need be; else on several runs of
  * pages, as few as the smallest size allows and then as large as that many allow; smaller still only
  * where a single column beside the first would not fit otherwise. `widths` are those
- * of the columns, `numbers` that of the row numbers beside them, in CSS pixels.
+ * of the columns, `numbers` that of the row numbers beside them, in CSS pixels; what is said in a
+ * column of `spills` goes on over the next one, so that no run ends with it if that takes no more runs.
  */
 export function planPages(
   page: Settings['page'],
   widths: readonly number[],
   numbers: number,
+  spills: ReadonlySet<number> = new Set(),
 ): Plan {
   const [short, long] = papers[page];
   const all = widths.map((_, column) => column);
@@ -61,8 +63,10 @@ export function planPages(
   if (whole * smallest <= room) {
     return { ...lying, scale: Math.min(1, room / whole), runs: [all] };
   }
-  const runsAt = (scale: number) => split(widths, room / scale - numbers);
-  const fewest = runsAt(smallest).length;
+  const fewest = split(widths, room / smallest - numbers).length;
+  const together = split(widths, room / smallest - numbers, spills).length === fewest;
+  const runsAt = (scale: number) =>
+    split(widths, room / scale - numbers, together ? spills : undefined);
   let scale = 1;
   while (scale - step > smallest && runsAt(scale).length > fewest) scale -= step;
   if (runsAt(scale).length > fewest) scale = smallest;
@@ -72,7 +76,11 @@ export function planPages(
 }
 
 /** As many columns to a run as fit, one beside the first at least. */
-function split(widths: readonly number[], room: number): readonly (readonly number[])[] {
+function split(
+  widths: readonly number[],
+  room: number,
+  spills: ReadonlySet<number> = new Set(),
+): readonly (readonly number[])[] {
   const [first = 0] = widths;
   const runs: number[][] = [[0]];
   let used = first;
@@ -80,8 +88,11 @@ function split(widths: readonly number[], room: number): readonly (readonly numb
     const width = widths[column] ?? 0;
     const run = runs.at(-1) ?? [];
     if (used + width > room && run.length > 1) {
-      runs.push([0, column]);
-      used = first + width;
+      const last = run.at(-1) ?? 0;
+      const both = first + (widths[last] ?? 0) + width;
+      const goes = spills.has(last) && run.length > 2 && both <= room ? run.splice(-1) : [];
+      runs.push([0, ...goes, column]);
+      used = goes.length > 0 ? both : first + width;
     } else {
       run.push(column);
       used += width;

@@ -88,7 +88,6 @@ export function createPrinting({ grid, locale, desk, now }: PrintParts): Printin
       for (const [index, id] of ids.entries()) {
         const section = pageOf(index);
         const sheet = laySheet(section, laid, id, laying);
-        section.style.width = `${String(sheet.plan.room)}px`;
         views.push(sheet);
         rules.push(pageRule(index, sheet.plan, `${title} · ${sheet.name}`, date()));
       }

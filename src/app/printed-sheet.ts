@@ -8,8 +8,10 @@ import { words } from '../words/words.ts';
 import type { Desk } from './desk.ts';
 import { gridModel } from './grid-model.ts';
 import { planPages, type Plan } from './paper.ts';
-import { fitPages } from './fit-pages.ts';
+import { fitPages, type LaidPart } from './fit-pages.ts';
 import { notesOn, numberNotes, type Run } from './printed-notes.ts';
+import { kindOf, rowsToPrint } from './printed-rows.ts';
+import { rowsIn, spilling, written } from './printed-cells.ts';
 import { lookAt } from './look-at.ts';
 
 /** What lays sheets on paper: fetched when there is a book to print. */
@@ -37,35 +39,41 @@ export function laySheet(host: HTMLElement, desk: Desk, id: Id, laying: Laying):
     () => Infinity,
     () => id,
   );
-  const leftOut = new Set(rowsLeftOut(look, id));
+  const filtered = new Set(rowsLeftOut(look, id));
   const { rows, columns } = written(model);
+  const { rows: toPrint, leftOut } = rowsToPrint(model, rows, columns);
   const widths = Array.from({ length: columns }, (_, column) => model.columnWidth(column));
   const page = desk.book.document.settings.page;
-  const plan = planPages(page, widths, 18 + 8 * Math.max(3, String(rows).length));
+  const numbers = 18 + 8 * Math.max(3, String(rows).length);
+  const plan = planPages(page, widths, numbers, spilling(model, toPrint, widths));
+  host.style.width = `${String(plan.room)}px`;
   const notes = notesOn(desk, id, rows, columns);
 
   laying.printed.layHead(add(host, 'printed-head'), look, id);
   const runs = rows > 0 ? plan.runs : [];
-  const views = runs.map((columnsHere, index): GridView => {
+  const views: GridView[] = [];
+  const parts = runs.map((columnsHere, index): LaidPart => {
     const part = add(host, 'part');
     if (index > 0) add(part, 'goes-on').textContent = words.print.continued(index + 1, runs.length);
     const cells = add(part, 'cells');
-    const said = rowsIn(model, rows, index > 0 ? columnsHere : []);
-    const run = { rows: said.filter((row) => !leftOut.has(row)), columns: columnsHere };
-    const view = laying.openGrid(cells, cut(model, run), noEvents);
+    const said = rowsIn(model, toPrint, index > 0 ? columnsHere : []);
+    const run = { rows: said.filter((row) => !filtered.has(row)), columns: columnsHere };
+    views.push(laying.openGrid(cells, cut(model, run), noEvents));
     numberNotes(cells, run, notes);
     wrap(cells, plan.room / plan.scale);
-    repeatHead(cells, run.rows.filter((row) => row < model.frozen.rows).length);
+    const frozen = run.rows.filter((row) => row < model.frozen.rows).length;
+    repeatHead(cells, frozen);
     cells.style.setProperty('zoom', String(plan.scale));
-    return view;
+    const kinds = run.rows.slice(frozen).map((row) => kindOf(model, row, columnsHere));
+    return { element: part, kinds };
   });
   const ends = notes.map(({ text, cells }) => ({ address: cells.map(addressAt).join(', '), text }));
   const foot = add(host, 'printed-foot');
   const isWide = plan.room > sideBySide;
   foot.classList.toggle('side-by-side', isWide);
   const width = Math.min(plan.room - (isWide ? besideDrawing : 0), widestDrawing);
-  laying.printed.layFoot(foot, look, id, ends, width);
-  fitPages(host, plan);
+  laying.printed.layFoot(foot, look, id, { ends, leftOut }, width);
+  fitPages(host, plan, parts);
   return {
     plan,
     name: model.name,
@@ -80,36 +88,6 @@ function add(host: HTMLElement, name: string): HTMLElement {
   element.className = name;
   host.append(element);
   return element;
-}
-
-/** The smallest block from A1 that has anything to see. */
-function written(model: GridModel): { rows: number; columns: number } {
-  const used = model.used();
-  let rows = 0;
-  let columns = 0;
-  for (let row = 0; row < used.rows; row += 1) {
-    for (let column = 0; column < used.columns; column += 1) {
-      if (isBlank(model, row, column)) continue;
-      rows = row + 1;
-      columns = Math.max(columns, column + 1);
-    }
-  }
-  return { rows, columns };
-}
-
-function isBlank(model: GridModel, row: number, column: number): boolean {
-  const { text, role, verdict, note } = model.cell(row, column);
-  return text === '' && !role && !verdict && !note;
-}
-
-/** All rows, or those that head each page or say something beside the first column. */
-function rowsIn(model: GridModel, count: number, [, ...columns]: readonly number[]): number[] {
-  return Array.from({ length: count }, (_, row) => row).filter(
-    (row) =>
-      columns.length === 0 ||
-      row < model.frozen.rows ||
-      columns.some((column) => !isBlank(model, row, column)),
-  );
 }
 
 /** Some rows and columns of a sheet as a sheet of their own. */

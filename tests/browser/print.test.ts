@@ -53,7 +53,10 @@ async function printed(page: Page, width = lying): Promise<Printed> {
     const colours = new Set<string>();
     const grounds = new Set<string>([getComputedStyle(document.documentElement).backgroundColor]);
     const runs = Array.from(document.querySelectorAll('.printed table'), (table) => {
-      const letters = Array.from(table.querySelectorAll('thead th'), (th) => th.textContent);
+      const letters = Array.from(
+        table.querySelectorAll('thead tr:first-child th'),
+        (th) => th.textContent,
+      );
       for (const row of table.querySelectorAll('tbody tr')) {
         const number = row.querySelector('th')?.textContent ?? '';
         row.querySelectorAll<HTMLElement>('td').forEach((td, index) => {
@@ -71,6 +74,12 @@ async function printed(page: Page, width = lying): Promise<Printed> {
           const own = td.matches('.left') ? innerWidth : td.getBoundingClientRect().right;
           if (right > Math.min(bound ?? own, innerWidth) + 0.5) cut.push(words);
           if (style.overflowX === 'hidden' && td.scrollWidth > td.clientWidth) cut.push(words);
+          // Cut within its own box, with an ellipsis.
+          const isCut = pieces.some(
+            (one) =>
+              getComputedStyle(one).overflowX !== 'visible' && one.scrollWidth > one.clientWidth,
+          );
+          if (isCut) cut.push(words);
         });
       }
       return letters.filter((letter) => letter !== '');

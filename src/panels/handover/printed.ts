@@ -20,6 +20,13 @@ export interface EndNote {
   readonly text: string;
 }
 
+/** What is said under the cells of a sheet. */
+export interface Under {
+  readonly ends: readonly EndNote[];
+  /** First and last of rows that are not printed, counted from 0. */
+  readonly leftOut: readonly (readonly [from: number, to: number])[];
+}
+
 /** Letters of 8 points, whatever the width. */
 const letters = 11;
 
@@ -58,7 +65,7 @@ export function layFoot(
   host: HTMLElement,
   look: Look,
   id: string,
-  notes: readonly EndNote[],
+  { ends, leftOut }: Under,
   width: number,
 ): void {
   const said = words.print;
@@ -76,11 +83,18 @@ export function layFoot(
             : nothing
         }
         ${
-          notes.length > 0
+          leftOut.length > 0
+            ? html`<p class="left-out">
+                ${said.leftOut(leftOut.map(([from, to]) => said.rows(from + 1, to + 1)))}
+              </p>`
+            : nothing
+        }
+        ${
+          ends.length > 0
             ? html`<section class="end-notes">
                 <h3>${said.notes}</h3>
                 <ol>
-                  ${notes.map(({ address, text }) => html`<li><b>${address}</b> ${text}</li>`)}
+                  ${ends.map(({ address, text }) => html`<li><b>${address}</b> ${text}</li>`)}
                 </ol>
               </section>`
             : nothing

@@ -17,6 +17,9 @@ export const print = {
     clips: 'clips',
   },
   notes: 'Notes and remarks',
+  rows: (from: number, to: number) => `${String(from)} to ${String(to)}`,
+  leftOut: (rows: readonly string[]) =>
+    `Left out: rows ${rows.join(', ')}, each like the row before it.`,
   continued: (part: number, parts: number) =>
     `columns, part ${String(part)} of ${String(parts)}; the first column is repeated, rows with nothing else in this part are left out`,
   print: 'Print',

@@ -34,6 +34,19 @@ describe('the plan of pages', () => {
     expect(scale).toBeCloseTo(room / 2140, 6);
   });
 
+  it('begins a run with words that go on over the next column, if that takes no more runs', () => {
+    const columns = [300, 400, 300, 300, 400, 300];
+    const plain = planPages('A4', columns, numbers);
+    expect(plain.runs).toEqual([
+      [0, 1, 2, 3],
+      [0, 4, 5],
+    ]);
+    expect(planPages('A4', columns, numbers, new Set([3])).runs).toEqual([
+      [0, 1, 2],
+      [0, 3, 4, 5],
+    ]);
+  });
+
   it('repeats the first column where the columns run on, and loses none', () => {
     const widths = fc.array(fc.integer({ min: 20, max: 600 }), { minLength: 1, maxLength: 40 });
     fc.assert(
