@@ -22,20 +22,6 @@ const isBlank = (model: GridModel, row: number, column: number): boolean =>
 export const isNothing = ({ text, role, verdict, note }: CellPicture): boolean =>
   text === '' && !role && !verdict && !note;
 
-/** All rows, or those that head each page or say something beside the first column. */
-export function rowsIn(
-  model: GridModel,
-  rows: readonly number[],
-  [, ...columns]: readonly number[],
-): readonly number[] {
-  return rows.filter(
-    (row) =>
-      columns.length === 0 ||
-      row < model.frozen.rows ||
-      columns.some((column) => !isBlank(model, row, column)),
-  );
-}
-
 /** About how wide a letter is, in CSS pixels. */
 const letter = 7;
 

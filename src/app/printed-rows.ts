@@ -70,3 +70,17 @@ export function kindOf(model: GridModel, row: number, columns: readonly number[]
   const said = cells.filter(({ text }) => text !== '');
   return said.length > 0 && said.every(({ heading, bold }) => heading ?? bold) ? 'heads' : 'says';
 }
+
+/** In a later run of columns: rows that stay in view or say something beside the first column, no caption with nothing under it at the end. */
+export function laterRows(
+  model: GridModel,
+  rows: readonly number[],
+  columns: readonly number[],
+): readonly number[] {
+  const [, ...others] = columns;
+  const said = rows.filter(
+    (row) => row < model.frozen.rows || kindOf(model, row, others) !== 'blank',
+  );
+  const last = said.findLastIndex((row) => kindOf(model, row, others) === 'says');
+  return last < 0 ? said : said.slice(0, last + 1);
+}

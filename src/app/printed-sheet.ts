@@ -10,8 +10,8 @@ import { gridModel } from './grid-model.ts';
 import { planPages, type Plan } from './paper.ts';
 import { fitPages, type LaidPart } from './fit-pages.ts';
 import { notesOn, numberNotes, type Run } from './printed-notes.ts';
-import { kindOf, rowsToPrint } from './printed-rows.ts';
-import { rowsIn, spilling, written } from './printed-cells.ts';
+import { kindOf, laterRows, rowsToPrint } from './printed-rows.ts';
+import { spilling, written } from './printed-cells.ts';
 import { lookAt } from './look-at.ts';
 
 /** What lays sheets on paper: fetched when there is a book to print. */
@@ -56,8 +56,8 @@ export function laySheet(host: HTMLElement, desk: Desk, id: Id, laying: Laying):
     const part = add(host, 'part');
     if (index > 0) add(part, 'goes-on').textContent = words.print.continued(index + 1, runs.length);
     const cells = add(part, 'cells');
-    const said = rowsIn(model, toPrint, index > 0 ? columnsHere : []);
-    const run = { rows: said.filter((row) => !filtered.has(row)), columns: columnsHere };
+    const rowsHere = index > 0 ? laterRows(model, toPrint, columnsHere) : toPrint;
+    const run = { rows: rowsHere.filter((row) => !filtered.has(row)), columns: columnsHere };
     views.push(laying.openGrid(cells, cut(model, run), noEvents));
     numberNotes(cells, run, notes);
     wrap(cells, plan.room / plan.scale);
