@@ -90,8 +90,7 @@ function measure(
     add(element.querySelectorAll('tbody tr'), 'cells', true);
   }
   add(host.querySelectorAll('.marks, .left-out'), 'not', true);
-  add(host.querySelectorAll('.end-notes h3'), 'not', false);
-  add(host.querySelectorAll('.end-notes li'), 'not', false);
+  add(host.querySelectorAll('.end-notes'), 'not', false);
   add(host.querySelectorAll('.figure'), 'figure', false);
   const tops = found.map(({ element }) => element.getBoundingClientRect().top);
   tops.push(host.getBoundingClientRect().bottom);
