@@ -6,7 +6,7 @@ import { isNothing } from './printed-cells.ts';
 const forTheHand = 3;
 const onAForm = 12;
 
-export interface RowsToPrint {
+interface RowsToPrint {
   readonly rows: readonly number[];
   /** First and last of the rows that are left out, each looking like the one before it. */
   readonly leftOut: readonly (readonly [from: number, to: number])[];

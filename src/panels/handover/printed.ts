@@ -21,7 +21,7 @@ export interface EndNote {
 }
 
 /** What is said under the cells of a sheet. */
-export interface Under {
+interface Under {
   readonly ends: readonly EndNote[];
   /** First and last of rows that are not printed, counted from 0. */
   readonly leftOut: readonly (readonly [from: number, to: number])[];
