@@ -115,6 +115,9 @@ function repeatHead(part: HTMLElement, count: number): void {
   part.querySelector('thead')?.append(...lines);
 }
 
+/** Wrapped words keep so much clear of what is beside them, in CSS pixels: zoom rounds. */
+const clear = 8;
+
 /** What would run under its neighbour, off the paper or be cut gets more lines: paper does not scroll. */
 function wrap(part: HTMLElement, room: number): void {
   const { left } = part.getBoundingClientRect();
@@ -127,7 +130,7 @@ function wrap(part: HTMLElement, room: number): void {
       if (!cell.classList.contains('left')) {
         if (cell.scrollWidth > cell.clientWidth) long.push({ element: cell, width: '' });
       } else if (said && box && box.right > limit) {
-        long.push({ element: said, width: `${limit - box.left}px` });
+        long.push({ element: said, width: `${limit - box.left - clear}px` });
       }
       limit = cell.getBoundingClientRect().left;
     }

@@ -52,7 +52,7 @@ async function printed(page: Page, width = lying): Promise<Printed> {
     const cut: string[] = [];
     const colours = new Set<string>();
     const grounds = new Set<string>([getComputedStyle(document.documentElement).backgroundColor]);
-    const runs = Array.from(document.querySelectorAll('.printed table'), (table) => {
+    const runs = Array.from(document.querySelectorAll('.printed table')).flatMap((table) => {
       const letters = Array.from(
         table.querySelectorAll('thead tr:first-child th'),
         (th) => th.textContent,
@@ -82,7 +82,8 @@ async function printed(page: Page, width = lying): Promise<Printed> {
           if (isCut) cut.push(words);
         });
       }
-      return letters.filter((letter) => letter !== '');
+      // A table that goes on to another page is no run of its own.
+      return table.closest('.cells.new-page') ? [] : [letters.filter((letter) => letter !== '')];
     });
     const part = document.querySelector('.printed .cells');
     return {
