@@ -60,7 +60,6 @@ export function createPrinting({ grid, locale, desk, now }: PrintParts): Printin
     const { title, sheets, settings } = laid.book.document;
     const inView = laid.session.state.sheet;
     const rules: string[] = [];
-    const views: { dispose(): void }[] = [];
     const pageOf = (index: number): HTMLElement => {
       const section = document.createElement('section');
       section.style.setProperty('page', `p${String(index)}`);
@@ -88,7 +87,6 @@ export function createPrinting({ grid, locale, desk, now }: PrintParts): Printin
       for (const [index, id] of ids.entries()) {
         const section = pageOf(index);
         const sheet = laySheet(section, laid, id, laying);
-        views.push(sheet);
         rules.push(pageRule(index, sheet.plan, `${title} · ${sheet.name}`, date()));
       }
     }
@@ -98,7 +96,6 @@ export function createPrinting({ grid, locale, desk, now }: PrintParts): Printin
 
     putAway = () => {
       putAway = () => undefined;
-      for (const view of views) view.dispose();
       host.remove();
       document.adoptedStyleSheets = document.adoptedStyleSheets.filter((one) => one !== pages);
     };

@@ -1,7 +1,7 @@
 import type { Id } from '../book/types.ts';
 import { addressAt } from '../book/look.ts';
 import { rowsLeftOut } from '../commands/filtered.ts';
-import type { GridEvents, GridModel, GridView } from '../grid/contract.ts';
+import type { GridEvents, GridModel } from '../grid/contract.ts';
 import type { openGrid as open } from '../grid/plain/open.ts';
 import type * as printed from '../panels/handover/printed.ts';
 import { words } from '../words/words.ts';
@@ -23,7 +23,6 @@ export interface Laying {
 export interface LaidSheet {
   readonly plan: Plan;
   readonly name: string;
-  dispose(): void;
 }
 
 /** Wider paper has a figure’s sentences beside it and not above: both are seen on one page. */
@@ -51,14 +50,12 @@ export function laySheet(host: HTMLElement, desk: Desk, id: Id, laying: Laying):
 
   laying.printed.layHead(add(host, 'printed-head'), look, id);
   const runs = rows > 0 ? plan.runs : [];
-  const views: GridView[] = [];
   const parts = runs.map((columnsHere, index): LaidPart => {
     const part = add(host, 'part');
     if (index > 0) add(part, 'goes-on').textContent = words.print.continued(index + 1, runs.length);
-    const cells = add(part, 'cells');
     const rowsHere = index > 0 ? laterRows(model, toPrint, columnsHere) : toPrint;
     const run = { rows: rowsHere.filter((row) => !filtered.has(row)), columns: columnsHere };
-    views.push(laying.openGrid(cells, cut(model, run), noEvents));
+    const cells = paint(part, cut(model, run), laying);
     numberNotes(cells, run, notes);
     wrap(cells, plan.room / plan.scale);
     const frozen = run.rows.filter((row) => row < model.frozen.rows).length;
@@ -74,13 +71,7 @@ export function laySheet(host: HTMLElement, desk: Desk, id: Id, laying: Laying):
   const width = Math.min(plan.room - (isWide ? besideDrawing : 0), widestDrawing);
   laying.printed.layFoot(foot, look, id, { ends, leftOut }, width);
   fitPages(host, plan, parts);
-  return {
-    plan,
-    name: model.name,
-    dispose() {
-      for (const view of views) view.dispose();
-    },
-  };
+  return { plan, name: model.name };
 }
 
 function add(host: HTMLElement, name: string): HTMLElement {
@@ -88,6 +79,16 @@ function add(host: HTMLElement, name: string): HTMLElement {
   element.className = name;
   host.append(element);
   return element;
+}
+
+/** What the grid painted, without the grid: it would paint again what is moved to another page. */
+function paint(part: HTMLElement, model: GridModel, { openGrid }: Laying): HTMLElement {
+  const painted = add(part, 'cells');
+  const view = openGrid(painted, model, noEvents);
+  const cells = painted.cloneNode(true) as HTMLElement;
+  view.dispose();
+  painted.replaceWith(cells);
+  return cells;
 }
 
 /** Some rows and columns of a sheet as a sheet of their own. */
