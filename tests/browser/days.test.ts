@@ -34,9 +34,9 @@ it('the recce decides the order, the order what goes out, and a set-up is logged
   await showSheet(page, 'Set plan');
   await hand.type('B8', 'Tube 60');
   await showSheet(page, 'Package');
-  await expect.poll(() => hand.read('F5')).toBe('1 item of the rigs is not in this order: Tube 60');
+  await expect.poll(() => hand.read('B6')).toBe('1 item of the rigs is not in this order: Tube 60');
   await menu(page, 'Collect the rigs');
-  await expect.poll(() => hand.read('F5')).toBe('every fixture of the rigs is in this order');
+  await expect.poll(() => hand.read('B6')).toBe('every fixture of the rigs is in this order');
   await expect.poll(() => hand.read('N48')).toBe('1');
   await expect.poll(() => hand.read('D42')).toBe('10');
   await hand.type('F9', 'shoot');

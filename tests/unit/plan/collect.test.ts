@@ -69,19 +69,19 @@ describe('the rigs of the sample book against its order', () => {
   it('are all there; a new lamp is said, collected, and ordered as it is out; one undo', () => {
     const place = sample();
     const { book, document, look, means, type, settle, collect, on } = place;
-    expect(on('F5')).toBe(words.plan.allThere);
+    expect(on('B6')).toBe(words.plan.allThere);
     expect(sentencesNow(look, means)).toEqual([]);
     expect(collect()).toMatchObject({ ok: true, says: words.plan.nothingToCollect });
     type('Set plan', 'B8', 'Tube 60');
     settle();
-    expect(on('F5')).toBe('1 item of the rigs is not in this order: Tube 60');
+    expect(on('B6')).toBe('1 item of the rigs is not in this order: Tube 60');
     // The lamp that hung there is counted no more, so three tubes are two.
     expect(on('D18')).toBe(2);
     const before = writeBook(document);
     const made = collect();
     expect(made).toMatchObject({ ok: true, says: words.plan.collected(1) });
     run(book, made);
-    expect(on('F5')).toBe(words.plan.allThere);
+    expect(on('B6')).toBe(words.plan.allThere);
     const need = rowWith(place, 'Tube 60', [15, 34]);
     expect([on(`B${need}`), on(`C${need}`), on(`D${need}`)]).toEqual(['Sail loft', 'Set plan', 1]);
     const ordered = rowWith(place, 'Tube 60', [37, 56]);
@@ -109,7 +109,7 @@ describe('an order with two plans beside it', () => {
 
   it('says nothing of rigs before there are any', () => {
     settle();
-    expect(on('F5')).toBeNull();
+    expect(on('B6')).toBeNull();
     expect(collect()).toEqual({ ok: false, reason: words.plan.noRigs });
   });
 
@@ -123,7 +123,7 @@ describe('an order with two plans beside it', () => {
     type(other!, 'B5', 'Tube 120');
     settle();
     // What the order has already is not counted on these plans.
-    expect(on('F5')).toBe(
+    expect(on('B6')).toBe(
       words.plan.notThere([`Tube 120 on ${one}`, `Lantern on ${other}`, `Tube 120 on ${other}`]),
     );
     const made = collect();
@@ -140,7 +140,7 @@ describe('an order with two plans beside it', () => {
     for (const row of unplaced)
       type('Package', `B${row}`, on(`C${row}`) === one ? '=$A$8' : '=$A$9');
     expect(on('B5')).toBe('everything needed is on the order once');
-    expect(on('F5')).toBe(words.plan.allThere);
+    expect(on('B6')).toBe(words.plan.allThere);
   });
 
   it('orders the larger day, not the sum', () => {
