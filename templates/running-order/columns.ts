@@ -23,7 +23,7 @@ export const { letterOf, widths, captionRow, row } = columnsOf({
   from: { caption: 'Begins', width: 148, numbers: true },
   until: { caption: 'Shot by', width: 148, numbers: true },
   words: { caption: 'In words', width: 272 },
-  rig: { caption: 'Rig', width: 120 },
+  rig: { caption: 'Rig', width: 340 },
 });
 
 export type ColumnName = Parameters<typeof letterOf>[0];

@@ -2,6 +2,12 @@ import { changes } from './changes.ts';
 import { captionRow, letterOf, lightNames, row, type ColumnName } from './columns.ts';
 import { list, order, perLight, rowsOf, type Cells } from './rows.ts';
 
+/** A list in words with a dash where it has nothing; two that are next to each other need two goes. */
+const dashed = (joined: string) => {
+  const between = (text: string) => `SUBSTITUTE(${text},", ,",", –,")`;
+  return `SUBSTITUTE(${between(between(`${joined}&"."`))},", .",", –.")`;
+};
+
 /** The row of the list that is shot as the n-th, looked up. */
 function orderRow(at: number): Cells {
   const is = (column: ColumnName) => `${letterOf(column)}${at}`;
@@ -18,6 +24,10 @@ function orderRow(at: number): Cells {
   const again = `MATCH(${is('rig')},$${letterOf('rig')}$${order.first}:$${letterOf('rig')}$${at - 1},0)`;
   const shared = `INDEX($A$${order.first}:$A$${at - 1},${again})`;
   const said = `IF(${moves}=0,"no moves",${moves}&IF(${moves}=1," move"," moves"))`;
+  /** Of the day that this moment lies in, counted from the first; the first begins when all does. */
+  const dayOf = (moment: string) => `(INT(${moment}-$B$1)+$B$1)`;
+  const begins = (free: string) =>
+    `IF(ISBLANK($D$1),${free},IF(${is('hours')}+${is('takes')}>$D$1-24*(${free}-${dayOf(free)}),${dayOf(free)}+1,${free}))`;
   return row(at, {
     setUp: { typed: fetched('A'), quantity: 'text' },
     place: { typed: fetched(place), quantity: 'text' },
@@ -37,7 +47,7 @@ function orderRow(at: number): Cells {
       decimals: 1,
     },
     from: {
-      typed: once(at === order.first ? '$B$1' : `${letterOf('until')}${at - 1}`),
+      typed: once(at === order.first ? '$B$1' : begins(`${letterOf('until')}${at - 1}`)),
       quantity: 'dateTime',
     },
     until: {
@@ -49,7 +59,7 @@ function orderRow(at: number): Cells {
       quantity: 'text',
     },
     rig: {
-      typed: once([`${is('place')}`, ...lightNames.map((name) => is(name))].join('&"/"&')),
+      typed: once(dashed([is('place'), ...lightNames.map(is)].join('&", "&'))),
       quantity: 'text',
     },
   });

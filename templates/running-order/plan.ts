@@ -11,6 +11,7 @@ import { list, order } from './rows.ts';
 const reckoning = [
   'Under each light stands where it is in that set-up, in your own words; the same word is the same place, no word is no light.',
   'A change is counted in moves: a light that is rigged, struck or stands elsewhere is one. At another place everything is struck and rigged anew, and the last rig is struck too.',
+  'What would end after the day does begins with the next one, at the same time. Without the hours of a day it goes on through the night.',
   'Shot as is yours: number the set-ups and see what the order costs. Set-ups that share a rig are best shot one after the other.',
   'The command Order the set-ups by their light numbers them so that they take the fewest hours, and of equal hours the fewest moves; up to fifteen it is the best order there is. Write yes under Stays where one has to be shot as the how-manieth it is: for daylight, tide or people.',
 ];
@@ -38,6 +39,8 @@ export const runningSheet = (planned: PlannedRunning): PlannedSheet => ({
   cells: {
     A1: words('Begins'),
     B1: choice(planned.begins, 'dateTime'),
+    C1: words('a day has'),
+    D1: choice('11 h', 'duration'),
     A2: words('To rig a light takes'),
     B2: choice('0.4 h', 'duration'),
     C2: words('to strike'),
