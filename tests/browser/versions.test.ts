@@ -220,11 +220,15 @@ function tenMinutesAreASecond(): void {
   Reflect.set(window, 'setTimeout', quicker);
 }
 
-/** Runs in the page: files come from the folder that the page has to itself. */
+/** Runs in the page: files come from the folder that the page has to itself, and wait for who takes them. */
 function filesGiveAWayBack(): void {
   Object.defineProperty(window, 'launchQueue', {
     value: {
-      setConsumer: (take: unknown) => Reflect.set(window, 'launched', take),
+      setConsumer(take: (launch: object) => void) {
+        Reflect.set(window, 'launched', take);
+        const waiting: unknown = Reflect.get(window, 'waiting');
+        if (waiting) take({ files: waiting });
+      },
     },
   });
   Object.defineProperty(DataTransferItem.prototype, 'getAsFileSystemHandle', {
@@ -257,8 +261,9 @@ async function launchWith(text: string): Promise<void> {
   const writable = await handle.createWritable();
   await writable.write(text);
   await writable.close();
-  const launched = Reflect.get(window, 'launched') as (launch: object) => void;
-  launched({ files: [handle] });
+  Reflect.set(window, 'waiting', [handle]);
+  const launched = Reflect.get(window, 'launched') as ((launch: object) => void) | undefined;
+  launched?.({ files: [handle] });
 }
 
 /** Runs in the page. */
