@@ -1,4 +1,4 @@
-import { openDB, type DBSchema, type IDBPDatabase } from 'idb';
+import { openDB, unwrap, wrap, type DBSchema, type IDBPDatabase } from 'idb';
 import { nameOf, problem, StorageProblem } from './problems.ts';
 import type { Packed } from './packed.ts';
 import type { KeptBook, Snapshot } from './kept.ts';
@@ -53,7 +53,22 @@ function open(
     },
     terminated: closed,
     blocking: (_, version) => wanted(version === null),
-  });
+  }).then(calm);
+}
+
+/**
+ * What a browser calls off it says through the requests, which are waited for. The end of a
+ * transaction, which only writing waits for, need not be heard by anybody.
+ */
+function calm(database: Database): Database {
+  const raw = unwrap(database);
+  const begin = raw.transaction.bind(raw);
+  raw.transaction = (...asked) => {
+    const transaction = begin(...asked);
+    wrap(transaction).done.catch(() => undefined);
+    return transaction;
+  };
+  return database;
 }
 
 export interface Connection {
