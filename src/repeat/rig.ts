@@ -1,5 +1,5 @@
 import type { RecordedLight } from '../book/records.ts';
-import { cellsOf, type Cells } from '../panels/handover/cells.ts';
+import { captionsIn, cellsOf, type Cells } from '../panels/handover/cells.ts';
 import type { Look } from '../panels/views/look.ts';
 
 /** More lights than any set has. */
@@ -32,11 +32,7 @@ interface Head {
 function headsOf(cells: Cells): readonly Head[] {
   const heads: Head[] = [];
   for (let row = 0; row < cells.rows; row += 1) {
-    const captions = new Map<string, number>();
-    for (let column = 0; column < cells.columns; column += 1) {
-      const words = cells.label(row, column).toLowerCase();
-      if (words !== '' && !captions.has(words)) captions.set(words, column);
-    }
+    const captions = captionsIn(cells, row);
     const fixture = captions.get('fixture');
     if (fixture !== undefined) heads.push({ row, fixture, captions });
   }

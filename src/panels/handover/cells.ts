@@ -68,6 +68,20 @@ function readable(look: Look, at: CellPlace): Shown {
     : show(rounded(value, { typed: 4 }), quantity, writing);
 }
 
+/** Columns by what a row says in small letters, of two alike the first: its labels unless said otherwise. */
+export function captionsIn(
+  cells: Cells,
+  row: number,
+  wordsAt: Cells['label'] = cells.label,
+): ReadonlyMap<string, number> {
+  const columns = new Map<string, number>();
+  for (let column = 0; column < cells.columns; column += 1) {
+    const words = wordsAt(row, column).toLowerCase();
+    if (words !== '' && !columns.has(words)) columns.set(words, column);
+  }
+  return columns;
+}
+
 /** A row of captions with the rows below it, as long as their first cell has words. */
 export interface Table {
   readonly head: number;
@@ -85,11 +99,7 @@ export function tablesWith(
   const tables: Table[] = [];
   for (let head = 0; head < cells.rows; head += 1) {
     if (cells.label(head, 0) === '') continue;
-    const columns = new Map<string, number>();
-    for (let column = 0; column < cells.columns; column += 1) {
-      const words = cells.label(head, column).toLowerCase();
-      if (words !== '' && !columns.has(words)) columns.set(words, column);
-    }
+    const columns = captionsIn(cells, head);
     if (!captions.some((caption) => columns.has(caption))) continue;
     const rows: number[] = [];
     for (let row = head + 1; row < cells.rows && nameOf(row, 0) !== ''; row += 1) rows.push(row);

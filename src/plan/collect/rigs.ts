@@ -1,7 +1,7 @@
 import { keyOf } from '../../book/fixtures.ts';
 import { addressAt } from '../../book/look.ts';
 import { writeSheetPrefix } from '../../formula/sheetprefix.ts';
-import { cellsOf, type Cells } from '../../panels/handover/cells.ts';
+import { captionsIn, cellsOf, type Cells } from '../../panels/handover/cells.ts';
 import type { Look } from '../../panels/views/look.ts';
 
 /** Fixtures of one name on one rig sheet. */
@@ -83,11 +83,7 @@ interface Head {
 function headsOf(cells: Cells): readonly Head[] {
   const heads: Head[] = [];
   for (let row = 0; row < cells.rows; row += 1) {
-    const captions = new Map<string, number>();
-    for (let column = 0; column < cells.columns; column += 1) {
-      const words = cells.label(row, column).toLowerCase();
-      if (words !== '' && !captions.has(words)) captions.set(words, column);
-    }
+    const captions = captionsIn(cells, row);
     const [light, fixture] = [
       captions.get('light') ?? captions.get('job'),
       captions.get('fixture'),

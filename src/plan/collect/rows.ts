@@ -1,5 +1,5 @@
 import type { Entry } from '../../book/make/enter.ts';
-import type { Cells } from '../../panels/handover/cells.ts';
+import { captionsIn, type Cells } from '../../panels/handover/cells.ts';
 
 /** A table with captions, its rows from the first to the last that is kept for it. */
 export interface Rows {
@@ -17,11 +17,7 @@ export function rowsUnder(
   worked: string,
 ): Rows | undefined {
   if (head === undefined) return undefined;
-  const columns = new Map<string, number>();
-  for (let column = 0; column < cells.columns; column += 1) {
-    const caption = cells.label(head, column).toLowerCase();
-    if (caption !== '') columns.set(caption, column);
-  }
+  const columns = captionsIn(cells, head);
   const column = columns.get(worked);
   if (column === undefined) return undefined;
   const rows: number[] = [];

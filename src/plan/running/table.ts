@@ -1,5 +1,5 @@
 import { keyOf } from '../../book/fixtures.ts';
-import { cellsOf, type Cells } from '../../panels/handover/cells.ts';
+import { captionsIn, cellsOf } from '../../panels/handover/cells.ts';
 import type { Look } from '../../panels/views/look.ts';
 
 /** A set-up as the list of a running order has it. */
@@ -74,13 +74,4 @@ export function runningOn(look: Look, sheet: string): RunningTable | undefined {
     return { sheet, setUps, shotAs, hours };
   }
   return undefined;
-}
-
-function captionsIn(cells: Cells, row: number): ReadonlyMap<string, number> {
-  const columns = new Map<string, number>();
-  for (let column = 0; column < cells.columns; column += 1) {
-    const caption = cells.label(row, column).toLowerCase();
-    if (caption !== '') columns.set(caption, column);
-  }
-  return columns;
 }

@@ -1,4 +1,4 @@
-import { cellsOf } from '../../panels/handover/cells.ts';
+import { captionsIn, cellsOf } from '../../panels/handover/cells.ts';
 import type { Look } from '../../panels/views/look.ts';
 
 /** The share of a light in what is read at a point; undefined for a light that the plan has not. */
@@ -14,11 +14,7 @@ export function modelOf(look: Look): (point: string) => Shares | undefined {
     if (properties.phase !== 'rig') continue;
     const cells = cellsOf(look, id);
     for (let head = 0; head < cells.rows; head += 1) {
-      const captions = new Map<string, number>();
-      for (let column = 0; column < cells.columns; column += 1) {
-        const words = cells.said(head, column).toLowerCase();
-        if (words !== '' && !captions.has(words)) captions.set(words, column);
-      }
+      const captions = captionsIn(cells, head, cells.said);
       const point = captions.get('point');
       if (point === undefined || !captions.has('ambient')) continue;
       for (let row = head + 1; row < cells.rows && cells.said(row, point) !== ''; row += 1) {
