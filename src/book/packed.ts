@@ -22,7 +22,7 @@ const cellsOnly = (steps: readonly Step[]) =>
   steps.reduce((sum, step) => sum + (step.kind === 'setCells' ? step.cells.length : 0), 0) <= most;
 
 /**
- * A gesture on cells that lies far back, as text, which takes a third of the room: it is its own
+ * A gesture on cells that lies far back, as text, which takes about half the room: it is its own
  * transaction, and is read again when it is undone or asked for its steps.
  */
 class Packed implements Done, Transaction {
