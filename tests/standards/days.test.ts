@@ -73,6 +73,18 @@ describe('the running order of light', () => {
     );
   };
 
+  it('without the hours of a day it goes on through the night', () => {
+    const { type, valueOf } = openFilled('running-order');
+    type('D1', '');
+    // 16:30 on the first day, then 3.4 + 3 h, and 3.2 + 2 h.
+    expect(valueOf('Q22')).toBeCloseTo(46_286 + 16.5 / 24, 6);
+    expect(valueOf('R22')).toBeCloseTo(46_286 + 22.9 / 24, 6);
+    expect(valueOf('Q23')).toBeCloseTo(46_286 + 22.9 / 24, 6);
+    type('D1', '15 h');
+    expect(valueOf('Q22')).toBeCloseTo(46_286 + 16.5 / 24, 6);
+    expect(valueOf('Q23')).toBeCloseTo(46_287 + 8 / 24, 6);
+  });
+
   it.each([[[1, 4, 2, 5, 3, 6]], [[1, 2, 3, 4, 5, 6]], [[6, 5, 4, 3, 2, 1]]])(
     'shot as %j the moves are those counted light by light',
     (numbers) => {
