@@ -12,10 +12,7 @@ const template = 'strike';
 type Out = Rows & { readonly sheet: string };
 
 /** The list of what goes out and comes back, where it reads this order already. */
-export function goesOut(
-  look: Look,
-  order: string,
-): (Rows & { readonly sheet: string }) | undefined {
+export function goesOut(look: Look, order: string): Out | undefined {
   for (const { id, properties } of look.document.sheets) {
     if (properties.template !== template) continue;
     const cells = cellsOf(look, id);
